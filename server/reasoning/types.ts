@@ -1,0 +1,695 @@
+/**
+ * The words of the domain as types: the tables on one side (what the studio
+ * knows), the bench and the sheet on the other (what comes in, what goes out).
+ * Plain readonly data; nothing here computes.
+ */
+
+/* ------------------------------------------------------------------ tables */
+
+/** How a fact is known: seen in a stored copy, recalled, or the trade's own. */
+export type How = 'read' | 'from memory' | 'common practice';
+
+/** What every row of every table carries. `sources` are ids of rows in sources.yaml. */
+export interface Row {
+  readonly id: string;
+  readonly how: How;
+  readonly sources: readonly string[];
+  readonly note?: string | undefined;
+}
+
+export interface Source {
+  readonly id: string;
+  readonly title: string;
+  readonly publisher?: string | undefined;
+  readonly year?: string | undefined;
+  readonly where?: string | undefined;
+  readonly how: How;
+}
+
+/** A property that rules can ask for ("plain-oil"); described once in marks.yaml. */
+export interface Mark extends Row {
+  readonly means: string;
+}
+
+/** Least and most, in the unit the column's name says. */
+export interface Range {
+  readonly low: number;
+  readonly high: number;
+}
+
+export type InkGroup =
+  'oil' | 'washable-oil' | 'water' | 'screen' | 'litho-drawing' | 'ground-and-resist';
+
+export interface Ink extends Row {
+  readonly name: string;
+  /** What a printer calls it when the bench is crowded ("relief ink"). */
+  readonly shortName: string;
+  readonly group: InkGroup;
+  readonly binder: string;
+  readonly marks: readonly string[];
+  /** Agents that take it off while wet, and once it has skinned or dried. */
+  readonly liftsWet: readonly string[];
+  readonly liftsDried: readonly string[];
+  /** Agents that do harm on this ink, and why. */
+  readonly never: readonly string[];
+  readonly neverWhy?: string | undefined;
+  /** The ink is not off until one of these has been used last. */
+  readonly finishWith?: readonly string[] | undefined;
+  /** Offered as a part with a share and as an additive with a percent. */
+  readonly extender?: boolean | undefined;
+  readonly usualPercent?: Range | undefined;
+  readonly highestPercent?: number | undefined;
+  /** A milder ink or extender that does the same job, for the swaps. */
+  readonly milder?: readonly string[] | undefined;
+  /** Offered first on the bench page. */
+  readonly common?: boolean | undefined;
+  readonly clean: string;
+}
+
+export interface Additive extends Row {
+  readonly name: string;
+  readonly shortName: string;
+  readonly purpose: string;
+  readonly marks: readonly string[];
+  /** Substance rows whose hazard codes it brings. */
+  readonly substances: readonly string[];
+  /** Percent by weight of the mixed ink; absent for a surface treatment. */
+  readonly usualPercent?: Range | undefined;
+  readonly highestPercent?: number | undefined;
+  readonly doseHow: How;
+  /** Agents that still take the mix off with this in it; absent: it changes nothing. */
+  readonly lifts?: readonly string[] | undefined;
+  /** Agents that must not touch the mix at all, follow-up included. */
+  readonly never?: readonly string[] | undefined;
+  readonly milder?: readonly string[] | undefined;
+  readonly common?: boolean | undefined;
+  readonly clean: string;
+  readonly rags: string;
+}
+
+/** How a surface is cleaned at all. */
+export type Method =
+  | 'wash'
+  /** scraped only; no agent ever */
+  | 'scrape-only'
+  /** not cleaned: spent, it goes where the rags go */
+  | 'as-rag'
+  /** no ink should ever be on it; nothing in the shop takes ink out of it */
+  | 'keep-ink-off';
+
+export interface Surface extends Row {
+  readonly name: string;
+  readonly shortName: string;
+  readonly what: string;
+  readonly group: 'slab' | 'roller' | 'block' | 'plate' | 'press' | 'screen' | 'tool';
+  readonly marks: readonly string[];
+  readonly method: Method;
+  /** A thin oil film may stay (bare iron), or must come off. */
+  readonly oilFilm: 'may-stay' | 'must-go';
+  /** Surfaces that always come with it (a roller brings its frame and bar). */
+  readonly brings: readonly string[];
+  /** Place in the working order; low first. */
+  readonly turn: number;
+  /** Size class for amounts; see amounts in agents.yaml. */
+  readonly size: 'small' | 'medium' | 'large';
+  /** Scrape with what, in the tables' words; absent when scraping would mar it. */
+  readonly scrape?: string | undefined;
+  /** What the last pass is, in the tables' words ("dry at once and oil lightly"). */
+  readonly last: string;
+  /** Name of the drawing in views/assets/tools/<drawing>.svg */
+  readonly drawing: string;
+  readonly common?: boolean | undefined;
+}
+
+export type Grade = 'ok' | 'brief' | 'harms';
+
+/** Surface x agent. The stricter of `grade` and `studioGrade` holds. */
+export interface Pair extends Row {
+  readonly surface: string;
+  readonly agent: string;
+  readonly grade: Grade;
+  readonly why: string;
+  /** A studio rule that is stricter than the material tables. */
+  readonly studioGrade?: Grade | undefined;
+  readonly studioWhy?: string | undefined;
+}
+
+export interface Agent extends Row {
+  readonly name: string;
+  readonly shortName: string;
+  /** The substance row with its published facts; the worse one where a name covers several. */
+  readonly substance: string;
+  readonly marks: readonly string[];
+  /** What it leaves behind. */
+  readonly residue: 'none' | 'oil-film' | 'soap-film';
+  /** Agents that take its residue off; any one will do. */
+  readonly followUps: readonly string[];
+  /** Place among the passes on one surface; low first. */
+  readonly stage: number;
+  /** How it is put on, in the tables' words, ordinary and on a `brief` surface. */
+  readonly apply: string;
+  readonly applyBrief: string;
+  /** Extra words when the ink has dried. */
+  readonly applyDried: string;
+  /** Millilitres for one surface of each size. */
+  readonly ml: Readonly<Record<'small' | 'medium' | 'large', Range>>;
+  readonly glove: AgentGlove;
+}
+
+/** Which rows of the published glove chart speak for an agent. */
+export interface AgentGlove {
+  /** Chart rows, the worst of which counts; empty when the chart has none. */
+  readonly chartRows: readonly string[];
+  /** Grades used when the chart has no row; ours, cautious. */
+  readonly standIn?: Readonly<Record<string, GloveGrade>> | undefined;
+  /** Chemicals in the breakthrough table that speak for it. */
+  readonly chemicals: readonly string[];
+  readonly words: string;
+}
+
+export type GloveGrade = 'VG' | 'G' | 'F' | 'P';
+
+export interface GloveMaterial extends Row {
+  readonly name: string;
+  /** Never named on a sheet (latex: allergy), only graded. */
+  readonly named: boolean;
+}
+
+export interface GloveChartRow extends Row {
+  readonly chemical: string;
+  readonly limitedService: boolean;
+  readonly grades: Readonly<Record<string, GloveGrade>>;
+}
+
+export interface Breakthrough extends Row {
+  readonly chemical: string;
+  readonly material: string;
+  /** `thin`: splash gloves; `thick`: wash-up gloves (about 0.3 mm and more); `unknown` counts for both. */
+  readonly thickness: 'thin' | 'thick' | 'unknown';
+  readonly minutesLow: number;
+  readonly minutesHigh?: number | undefined;
+  /** Tested at hand temperature (33 C or warmer), or at room temperature. */
+  readonly testedWarm: boolean;
+}
+
+export interface GloveRules {
+  readonly materials: readonly GloveMaterial[];
+  readonly chart: readonly GloveChartRow[];
+  readonly breakthrough: readonly Breakthrough[];
+  /** Share of a measured time that may be used, by how it was tested. */
+  readonly share: { readonly testedWarm: number; readonly testedCool: number };
+  /** EN ISO 374-1 levels: a level is reached when its minutes are exceeded. */
+  readonly levels: readonly { readonly level: number; readonly overMinutes: number }[];
+  readonly types: readonly {
+    readonly type: string;
+    readonly minLevel: number;
+    readonly minChemicals: number;
+  }[];
+  readonly letters: readonly { readonly letter: string; readonly chemical: string }[];
+}
+
+export interface Limit {
+  /** Region id whose authority set it, or a wider one. */
+  readonly region: string;
+  readonly body: string;
+  readonly kind: 'long-term' | 'short-term' | 'ceiling';
+  readonly mgM3?: number | undefined;
+  readonly ppm?: number | undefined;
+  readonly how: How;
+  readonly source: string;
+  readonly note?: string | undefined;
+}
+
+export interface Substance extends Row {
+  readonly name: string;
+  readonly cas?: string | undefined;
+  readonly kind: string;
+  readonly molarMassGMol?: number | undefined;
+  readonly densityGMl?: number | undefined;
+  /** Lowest published closed-cup flash point; absent when it has none. */
+  readonly flashPointC?: number | undefined;
+  readonly boilingPointC?: number | undefined;
+  /** Highest published vapour pressure near 20 C. */
+  readonly vapourPressurePa?: number | undefined;
+  readonly lelPercent?: number | undefined;
+  readonly uelPercent?: number | undefined;
+  readonly viscosityMm2S?: number | undefined;
+  readonly limits: readonly Limit[];
+  readonly signal?: 'Danger' | 'Warning' | undefined;
+  readonly hazardCodes: readonly string[];
+  readonly precautionaryCodes: readonly string[];
+  readonly pictograms: readonly string[];
+}
+
+export interface HazardCode extends Row {
+  readonly text: string;
+  readonly kind: 'hazard' | 'supplemental' | 'precautionary';
+}
+
+export interface Equipment extends Row {
+  readonly name: string;
+  readonly shortName: string;
+  readonly marks: readonly string[];
+  readonly drawing: string;
+}
+
+/** Somebody or some circumstance that changes what is required. */
+export interface Person extends Row {
+  readonly name: string;
+  readonly ask: string;
+}
+
+/** A household or etching product that is never an agent but stands in studios. */
+export interface OtherChemical extends Row {
+  readonly name: string;
+  readonly marks: readonly string[];
+}
+
+export interface NeverTogether extends Row {
+  /** One tag of each side present: stop. */
+  readonly one: readonly string[];
+  readonly other: readonly string[];
+  readonly makes: string;
+  readonly words: string;
+}
+
+export const SCALES = [
+  'air',
+  'gloves',
+  'eyes',
+  'rags',
+  'ignition',
+  'drain',
+  'storage',
+  'people',
+  'dust',
+] as const;
+export type ScaleId = (typeof SCALES)[number];
+
+export interface Level {
+  readonly id: string;
+  readonly name: string;
+  /** Line printed when this is the level. */
+  readonly line: string;
+}
+
+/** An ordered scale, mildest first. */
+export interface Scale extends Row {
+  readonly id: ScaleId;
+  readonly name: string;
+  readonly levels: readonly Level[];
+}
+
+export interface Stream extends Row {
+  readonly name: string;
+  /** Level on the rags scale. */
+  readonly level: string;
+  readonly selfHeating: boolean;
+  readonly container: string;
+  readonly emptied: string;
+  readonly line: string;
+}
+
+/** How published facts of an agent turn into ranks; the worst rank is its band. */
+export interface BandRules {
+  /** Saturated vapour / lowest long-term limit: rank of the first row it is below. */
+  readonly vapour: readonly { readonly below: number; readonly rank: number }[];
+  /** Under this vapour pressure nothing counts as vapour (Pa at 20 C). */
+  readonly nonVolatileBelowPa: number;
+  /** Rank of a volatile substance that no table gives a limit for. */
+  readonly noLimitRank: number;
+  /** GHS flammable-liquid category ("1".."4", "none") to rank. */
+  readonly fire: Readonly<Record<string, number>>;
+  /** Hazard code to rank; a code not listed is a start-up error. */
+  readonly health: Readonly<Record<string, number>>;
+  readonly bands: readonly Band[];
+}
+
+export interface Band extends Row {
+  readonly band: number;
+  readonly name: string;
+  readonly require: Readonly<Partial<Record<Exclude<ScaleId, 'rags'>, string>>>;
+}
+
+/**
+ * When every tag of `when` and one of `anyOf` (if given) is on the bench,
+ * require these levels, rag streams and lines. Conditions can only be positive,
+ * so that adding a thing can never silence a rule.
+ */
+export interface Rule extends Row {
+  readonly when: readonly string[];
+  readonly anyOf: readonly string[];
+  readonly require: Readonly<Partial<Record<ScaleId, string>>>;
+  /** Rag streams (ids in rags.yaml). */
+  readonly streams: readonly string[];
+  readonly lines: readonly string[];
+  readonly name: string;
+  readonly why: string;
+}
+
+export const PHASES = [
+  'before-inking',
+  'while-printing',
+  'wash-up',
+  'rags-and-waste',
+  'lock-up',
+  'if-it-goes-wrong',
+] as const;
+export type Phase = (typeof PHASES)[number];
+
+/** Rags for one surface of each size. */
+export interface RagsFor extends Row {
+  readonly small: Range;
+  readonly medium: Range;
+  readonly large: Range;
+}
+
+/** What a line says; {surface}, {agent}, {minutes} ... are filled in by words/. */
+export interface LineText {
+  readonly id: string;
+  readonly phase: Phase;
+  /** Place in the phase; low first. */
+  readonly rank: number;
+  /** First words, bold and enough alone. */
+  readonly head: string;
+  readonly rest: string;
+}
+
+export interface FirstAid extends Row {
+  readonly name: string;
+  /** One of the six doors of /help-now. */
+  readonly door: 'spill' | 'eye' | 'skin' | 'swallowed' | 'breathed' | 'fire';
+  readonly steps: readonly string[];
+  /** True when {minutes} of the region stands in a step. */
+  readonly never?: readonly string[] | undefined;
+}
+
+export interface EmergencyNumber {
+  readonly name: string;
+  readonly number: string;
+  readonly hours?: string | undefined;
+}
+
+export interface WasteCode {
+  readonly code: string;
+  readonly hazardous: boolean;
+  readonly means: string;
+  readonly how: How;
+  /** Rag streams and wastes it is offered for: stream ids, `used-solvent`, `ink`, `wash-water`. */
+  readonly for: readonly string[];
+  /** Only for liquid below the region's ignitable flash point. */
+  readonly onlyIgnitable?: boolean | undefined;
+  /** Only when one of these agents is in use. */
+  readonly onlyAgents?: readonly string[] | undefined;
+}
+
+export interface Region extends Row {
+  readonly name: string;
+  readonly emergency: readonly EmergencyNumber[];
+  readonly poison: readonly EmergencyNumber[];
+  /** ISO date on which the numbers were last looked up, and in what. */
+  readonly checkedOn: string;
+  readonly checkedIn: string;
+  readonly flushMinutes: number;
+  readonly units: 'metric' | 'us';
+  readonly wasteCodes: readonly WasteCode[];
+  readonly thresholds: readonly {
+    readonly name: string;
+    readonly value: string;
+    readonly unit: string;
+    readonly how: How;
+    readonly note?: string | undefined;
+  }[];
+  readonly standards: readonly {
+    readonly title: string;
+    readonly clause: string;
+    readonly figure: string;
+    readonly how: How;
+  }[];
+  /** Solvent wipes may be kept this long, where a rule says so. */
+  readonly wipes?:
+    | {
+        readonly days: number;
+        readonly label: string;
+        readonly words: string;
+        readonly source: string;
+      }
+    | undefined;
+  /** Liquid waste with a flash point below this is ignitable waste. */
+  readonly ignitableWasteBelowC?: number | undefined;
+  readonly deferTo: readonly { readonly role: string; readonly phrase: string }[];
+  readonly fire: {
+    readonly solvent: string;
+    readonly oilRag: string;
+    readonly neverOnSolvent: string;
+  };
+}
+
+/** A whole bench in one tap. */
+export interface UsualBench extends Row {
+  readonly name: string;
+  readonly short: string;
+  readonly bench: BenchInput;
+}
+
+export interface Catalogue {
+  readonly sources: readonly Source[];
+  readonly marks: readonly Mark[];
+  readonly inks: readonly Ink[];
+  readonly additives: readonly Additive[];
+  readonly surfaces: readonly Surface[];
+  readonly agents: readonly Agent[];
+  readonly pairs: readonly Pair[];
+  readonly substances: readonly Substance[];
+  readonly hazardCodes: readonly HazardCode[];
+  readonly gloves: GloveRules;
+  readonly equipment: readonly Equipment[];
+  readonly people: readonly Person[];
+  readonly others: readonly OtherChemical[];
+  readonly neverTogether: readonly NeverTogether[];
+  readonly scales: readonly Scale[];
+  readonly bandRules: BandRules;
+  readonly ragsFor: RagsFor;
+  readonly rules: readonly Rule[];
+  readonly streams: readonly Stream[];
+  readonly lines: readonly LineText[];
+  readonly firstAid: readonly FirstAid[];
+  readonly regions: readonly Region[];
+  readonly usualBenches: readonly UsualBench[];
+}
+
+/* ------------------------------------------------------------------- bench */
+
+/** A bench as it comes in: ids may be unknown, everything but mixes and surfaces may be absent. */
+export interface BenchInput {
+  readonly region?: string | undefined;
+  readonly mixes: readonly MixInput[];
+  readonly surfaces: readonly string[];
+  readonly equipment?: readonly string[] | undefined;
+  readonly agentsAtHand?: readonly string[] | undefined;
+  readonly uses?: readonly { readonly agent: string; readonly ml: number }[] | undefined;
+  readonly bottles?: readonly Bottle[] | undefined;
+  readonly room?: Room | undefined;
+  readonly people?: PeopleInput | undefined;
+}
+
+export interface MixInput {
+  readonly name?: string | undefined;
+  readonly parts: readonly { readonly ink: string; readonly share?: number | undefined }[];
+  readonly additives?:
+    readonly { readonly additive: string; readonly percent?: number | undefined }[] | undefined;
+  readonly dried?: boolean | undefined;
+  /** Only on these surfaces; absent: on all of the bench. */
+  readonly on?: readonly string[] | undefined;
+}
+
+/** What a studio's own bottle of an agent says on its data sheet. Facts beat the generic row. */
+export interface Bottle {
+  readonly agent: string;
+  readonly name?: string | undefined;
+  readonly sdsDate: string;
+  readonly flashPointC?: number | undefined;
+  readonly boilingPointC?: number | undefined;
+  readonly vapourPressurePa?: number | undefined;
+  readonly limitMgM3?: number | undefined;
+  readonly hazardCodes?: readonly string[] | undefined;
+}
+
+export interface Room {
+  readonly volumeM3?: number | undefined;
+  readonly lengthM?: number | undefined;
+  readonly widthM?: number | undefined;
+  readonly heightM?: number | undefined;
+  readonly air?: string | undefined;
+  readonly airChangesPerHour?: number | undefined;
+  readonly fanM3PerHour?: number | undefined;
+  readonly mixingFactor?: number | undefined;
+  readonly temperatureC?: number | undefined;
+}
+
+export interface PeopleInput {
+  readonly count?: number | undefined;
+  readonly under16?: boolean | undefined;
+  readonly flags?: readonly string[] | undefined;
+}
+
+/** The bench made plain: resolved, sorted, each thing once. Equal benches are equal here. */
+export interface Bench {
+  readonly region: string;
+  readonly mixes: readonly Mix[];
+  readonly surfaces: readonly string[];
+  readonly equipment: readonly string[];
+  /** Absent: whatever the plan wants can be had. */
+  readonly agentsAtHand?: readonly string[];
+  readonly uses: readonly { readonly agent: string; readonly ml: number }[];
+  readonly bottles: readonly Bottle[];
+  readonly room?: Room;
+  readonly people: {
+    readonly count?: number;
+    readonly under16: boolean;
+    readonly flags: readonly string[];
+  };
+}
+
+export interface Mix {
+  readonly id: string;
+  readonly name?: string;
+  readonly parts: readonly { readonly ink: string; readonly share?: number }[];
+  readonly additives: readonly { readonly additive: string; readonly percent?: number }[];
+  readonly dried: boolean;
+  readonly on?: readonly string[];
+}
+
+/* ------------------------------------------------------------------- sheet */
+
+/** Ids of the rows that put something there: rules by their id, other rows as `ink.oil-relief`. */
+export type Because = readonly string[];
+
+export interface LevelReached {
+  readonly scale: ScaleId;
+  readonly level: string;
+  /** Place on the scale; 0 is the mildest. */
+  readonly height: number;
+  readonly because: Because;
+  /** Rules that asked for a milder level. */
+  readonly folded: Because;
+}
+
+export type Value = string | number | Range | readonly string[];
+
+/** One step of a route. `last` is the surface row's own closing words. */
+export interface Pass {
+  readonly do: 'scrape' | 'agent' | 'follow-up' | 'last';
+  readonly agent?: string;
+  /** The surface stands it only wiped on and wiped off. */
+  readonly brief?: boolean;
+  readonly dried?: boolean;
+}
+
+export interface Route {
+  readonly surface: string;
+  readonly mix: string;
+  readonly passes: readonly Pass[];
+  readonly band: number;
+  readonly because: Because;
+  /** Nothing takes it off without harm (or nothing at hand does). Then there are no passes. */
+  readonly stuck?: StuckReason;
+  /** Agents that would do it, were they at hand. */
+  readonly wouldDo?: readonly string[];
+}
+
+export type StuckReason =
+  'unknown-ink' | 'unknown-surface' | 'parts-share-no-agent' | 'all-harm' | 'not-at-hand';
+
+export interface Plan {
+  readonly agents: readonly string[];
+  readonly routes: readonly Route[];
+  /** Sum over routes of the hazard of the agents they use. */
+  readonly hazard: number;
+  /** Number of plans of mildest bands that it was chosen from, as a decimal string. */
+  readonly chosenFrom: string;
+}
+
+export interface Gloves {
+  /** Best first. Minutes are whole, from first contact; absent when nothing is published. */
+  readonly materials: readonly {
+    readonly id: string;
+    readonly grade: GloveGrade;
+    readonly changeAfterMin?: number;
+  }[];
+  /** Minutes of the first material. */
+  readonly changeAfterMin?: number;
+  readonly thickness: 'thin' | 'thick';
+  readonly because: Because;
+}
+
+export interface StreamReached {
+  /** Row of rags.yaml. */
+  readonly id: string;
+  /** Its level on the rags scale. */
+  readonly level: string;
+  readonly selfHeating: boolean;
+  /** Rows that send their rags there (`ink.oil-relief`, `agent.veg-oil`). */
+  readonly items: readonly string[];
+  readonly because: Because;
+}
+
+export interface Unknown {
+  readonly kind: 'ink' | 'additive' | 'surface' | 'agent' | 'equipment' | 'person' | 'air';
+  readonly id: string;
+  /** SDS section that settles it. */
+  readonly sdsSection: number;
+}
+
+export interface Flag {
+  readonly kind: 'dose-above-usual' | 'dose-above-highest' | 'bottle-milder' | 'bottle-used';
+  readonly subject: string;
+  readonly values: Readonly<Record<string, Value>>;
+}
+
+export interface Swap {
+  readonly kind: 'leave-out' | 'swap';
+  readonly what: string;
+  readonly for?: string;
+  /** Levels that would come down. */
+  readonly spares: readonly {
+    readonly scale: ScaleId;
+    readonly from: string;
+    readonly to: string;
+  }[];
+  /** Agents no longer needed. */
+  readonly sparesAgents: readonly string[];
+}
+
+/** A line of the sheet before it is put into words. */
+export interface SheetLine {
+  readonly id: string;
+  /** Row of lines.yaml. */
+  readonly text: string;
+  readonly phase: Phase;
+  readonly rank: number;
+  readonly values: Readonly<Record<string, Value>>;
+  readonly because: Because;
+  readonly folded: Because;
+  /** The route that a tool's line speaks of. */
+  readonly route?: Route;
+}
+
+export interface Amounts {
+  readonly ml: readonly { readonly agent: string; readonly range: Range }[];
+  readonly rags: Range;
+}
+
+export interface Sheet {
+  readonly bench: Bench;
+  readonly levels: readonly LevelReached[];
+  readonly plan: Plan;
+  readonly gloves: Gloves;
+  readonly streams: readonly StreamReached[];
+  readonly neverTogether: readonly { readonly id: string; readonly because: Because }[];
+  readonly unknown: readonly Unknown[];
+  readonly flags: readonly Flag[];
+  readonly swaps: readonly Swap[];
+  readonly amounts: Amounts;
+  readonly lines: readonly SheetLine[];
+}
