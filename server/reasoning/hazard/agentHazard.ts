@@ -1,0 +1,102 @@
+import type { BandRules, Bottle, Substance } from '../types.js';
+import { flammableClass } from './flammableClass.js';
+
+/** What an agent's published facts come to. */
+export interface AgentHazard {
+  /** Saturated vapour over the lowest long-term limit; undefined when it gives off none or has no limit. */
+  readonly vapourRatio: number | undefined;
+  readonly vapourRank: number;
+  readonly fireCategory: 1 | 2 | 3 | 4 | null;
+  readonly fireRank: number;
+  readonly healthRank: number;
+  /** The worst of the three ranks: agents of one band ask for the same air and people. */
+  readonly band: number;
+  /** The sum of the three ranks: what the planner makes least. */
+  readonly hazard: number;
+}
+
+/** The facts that matter here, from a substance row with a bottle's own facts laid over it. */
+export interface HazardFacts {
+  readonly flashPointC: number | undefined;
+  readonly boilingPointC: number | undefined;
+  readonly vapourPressurePa: number | undefined;
+  readonly molarMassGMol: number | undefined;
+  readonly longTermMgM3: readonly number[];
+  readonly longTermPpm: readonly number[];
+  readonly hazardCodes: readonly string[];
+}
+
+const ROOM_K = 293.15;
+const GAS_CONSTANT = 8.314462618;
+const ATMOSPHERE_PA = 101_325;
+
+/** Facts of a substance; a bottle's data sheet replaces what it states. */
+export const hazardFacts = (substance: Substance, bottle?: Bottle): HazardFacts => {
+  const longTerm = substance.limits.filter((limit) => limit.kind === 'long-term');
+  const ownLimit = bottle?.limitMgM3;
+  return {
+    flashPointC: bottle?.flashPointC ?? substance.flashPointC,
+    boilingPointC: bottle?.boilingPointC ?? substance.boilingPointC,
+    vapourPressurePa: bottle?.vapourPressurePa ?? substance.vapourPressurePa,
+    molarMassGMol: substance.molarMassGMol,
+    longTermMgM3:
+      ownLimit === undefined ? longTerm.flatMap((limit) => limit.mgM3 ?? []) : [ownLimit],
+    longTermPpm: ownLimit === undefined ? longTerm.flatMap((limit) => limit.ppm ?? []) : [],
+    hazardCodes: bottle?.hazardCodes ?? substance.hazardCodes,
+  };
+};
+
+/**
+ * Saturated vapour at 20 C over the lowest long-term limit, each in its own unit (ppm by partial
+ * pressure, mg/m3 by the ideal gas law). Undefined when no limit is known.
+ */
+export const vapourRatio = (facts: HazardFacts): number | undefined => {
+  const pressure = facts.vapourPressurePa ?? 0;
+  const saturatedPpm = (pressure / ATMOSPHERE_PA) * 1e6;
+  const ratios = facts.longTermPpm.map((limit) => saturatedPpm / limit);
+  const { molarMassGMol } = facts;
+  if (molarMassGMol !== undefined) {
+    const saturatedMgM3 = ((pressure * molarMassGMol) / (GAS_CONSTANT * ROOM_K)) * 1e3;
+    ratios.push(...facts.longTermMgM3.map((limit) => saturatedMgM3 / limit));
+  }
+  return ratios.length === 0 ? undefined : Math.max(...ratios);
+};
+
+/**
+ * Band and hazard of an agent from published facts: vapour hazard ratio, flash-point category and
+ * hazard codes, ranked by the table. A code that the table does not rank counts as the worst.
+ */
+export const agentHazard = (facts: HazardFacts, rules: BandRules): AgentHazard => {
+  const ratio = isVolatile(facts, rules) ? vapourRatio(facts) : undefined;
+  const vapour = vapourRank(facts, ratio, rules);
+  const fireCategory =
+    facts.flashPointC === undefined
+      ? null
+      : flammableClass({ flashPointC: facts.flashPointC, boilingPointC: facts.boilingPointC }).ghs
+          .category;
+  const fire = rules.fire[fireCategory ?? 'none'] ?? worstRank(rules);
+  const health = Math.max(
+    0,
+    ...facts.hazardCodes.map((code) => rules.health[code] ?? worstRank(rules)),
+  );
+  return {
+    vapourRatio: ratio,
+    vapourRank: vapour,
+    fireCategory,
+    fireRank: fire,
+    healthRank: health,
+    band: Math.max(vapour, fire, health),
+    hazard: vapour + fire + health,
+  };
+};
+
+const isVolatile = (facts: HazardFacts, rules: BandRules): boolean =>
+  (facts.vapourPressurePa ?? 0) >= rules.nonVolatileBelowPa;
+
+const vapourRank = (facts: HazardFacts, ratio: number | undefined, rules: BandRules): number => {
+  if (!isVolatile(facts, rules)) return 0;
+  if (ratio === undefined) return rules.noLimitRank;
+  return rules.vapour.find((row) => ratio < row.below)?.rank ?? rules.noLimitRank;
+};
+
+const worstRank = (rules: BandRules): number => Math.max(...rules.bands.map((band) => band.band));

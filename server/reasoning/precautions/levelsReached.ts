@@ -1,0 +1,32 @@
+import { type LevelReached, SCALES } from '../types.js';
+import type { Book } from '../book/book.js';
+import type { Demand, Held } from './holdRules.js';
+
+/** The level of every scale with the rows that asked for it, milder ones folded. */
+export const levelsReached = (
+  book: Book,
+  held: Held,
+  demands: readonly Demand[],
+): readonly LevelReached[] =>
+  SCALES.map((scale, index) => {
+    const height = held.heights[index] ?? 0;
+    const asked = [
+      ...held.rules.flatMap(({ rule, heights }) =>
+        heights
+          .filter((each) => each.scale === index)
+          .map((each) => ({ row: rule.id, height: each.height })),
+      ),
+      ...demands.filter((each) => each.scale === index),
+    ];
+    const rowsAt = (wanted: (height: number) => boolean): readonly string[] => [
+      ...new Set(asked.filter((each) => wanted(each.height)).map((each) => each.row)),
+    ];
+    const because = rowsAt((each) => each === height);
+    return {
+      scale,
+      level: book.catalogue.scales.find((each) => each.id === scale)?.levels[height]?.id ?? '',
+      height,
+      because,
+      folded: rowsAt((each) => each < height).filter((row) => !because.includes(row)),
+    };
+  });

@@ -1,0 +1,33 @@
+import type { Stream, StreamReached } from '../types.js';
+import type { Assessment } from '../sheet/assess.js';
+import type { Book } from '../book/book.js';
+
+/**
+ * The rag streams that the rules ask for, each with what sends rags there. The mildest stream is
+ * dropped as soon as another stands: one sheet never gives two answers for the same rag.
+ */
+export const streamsReached = (book: Book, assessed: Assessment): readonly StreamReached[] => {
+  const { held, bearers } = assessed;
+  const asked = book.catalogue.streams.filter((stream) =>
+    held.rules.some(({ rule }) => rule.streams.includes(stream.id)),
+  );
+  const heightOf = (stream: Stream): number => book.heightOf('rags', stream.level);
+  const kept = asked.some((stream) => heightOf(stream) > 0)
+    ? asked.filter((stream) => heightOf(stream) > 0)
+    : asked;
+  return kept
+    .map((stream): StreamReached => {
+      const rules = held.rules.filter(({ rule }) => rule.streams.includes(stream.id));
+      const tags = rules.flatMap(({ rule }) => [...rule.when, ...rule.anyOf]);
+      return {
+        id: stream.id,
+        level: stream.level,
+        selfHeating: stream.selfHeating,
+        items: [...new Set(tags.flatMap((tag) => bearers.get(tag) ?? []))].filter(isThing),
+        because: rules.map(({ rule }) => rule.id),
+      };
+    })
+    .sort((a, b) => book.heightOf('rags', b.level) - book.heightOf('rags', a.level));
+};
+
+const isThing = (row: string): boolean => /^(ink|additive|agent|unknown)\./.test(row);

@@ -1,0 +1,189 @@
+import type { Bench, Mix, StuckReason, Surface } from '../types.js';
+import type { AgentSet, Book, ReadySurface } from '../book/book.js';
+import type { AgentHazard } from '../hazard/agentHazard.js';
+
+/** One way to take a mix off a surface: an agent, and what takes its residue off. */
+export interface Candidate {
+  readonly agent: number;
+  readonly followUp: number | undefined;
+  readonly agents: AgentSet;
+  readonly band: number;
+  readonly hazard: number;
+  /** How many of its agents the surface stands only briefly. */
+  readonly briefs: number;
+}
+
+/** A mix on a surface, and what may be done: choices of the mildest band, nothing to do, or stuck. */
+export interface Task {
+  readonly mix: Mix;
+  readonly surfaceId: string;
+  readonly surface: Surface | undefined;
+  readonly choices: readonly Candidate[];
+  readonly stuck: StuckReason | undefined;
+  /** Mildest choices were everything at hand; only when stuck for want of them. */
+  readonly wouldDo: readonly Candidate[];
+}
+
+/** Agents that take every part of a mix off, and those that must not touch it. */
+export interface MixLifts {
+  readonly lifts: AgentSet;
+  /** Not even as a follow-up. */
+  readonly never: AgentSet;
+  readonly finish: AgentSet | undefined;
+  readonly known: boolean;
+}
+
+/**
+ * What lifts a mix: an agent must lift every part, and an oil-based additive narrows it further, so
+ * that any share of plain oil in washable ink leaves only the oil routes.
+ */
+export const mixLifts = (book: Book, mix: Mix): MixLifts => {
+  let lifts = book.allAgents;
+  let never = 0;
+  let finish: AgentSet | undefined;
+  let known = mix.parts.length > 0;
+  for (const part of mix.parts) {
+    const ink = book.inkLifts.get(part.ink);
+    if (ink === undefined) {
+      known = false;
+      continue;
+    }
+    lifts &= (mix.dried ? ink.dried : ink.wet) & ~ink.never;
+    if (ink.finish !== undefined) finish = (finish ?? book.allAgents) & ink.finish;
+  }
+  for (const dose of mix.additives) {
+    const additive = book.additiveLifts.get(dose.additive);
+    if (additive === undefined) {
+      known = false;
+      continue;
+    }
+    lifts &= additive.lifts;
+    never |= additive.never;
+  }
+  return { lifts: lifts & ~never, never, finish, known };
+};
+
+/** Every mix on every surface it is on, with the choices of the mildest band for each. */
+export const tasksOf = (
+  book: Book,
+  bench: Bench,
+  surfaces: readonly string[],
+  hazards: readonly AgentHazard[],
+): readonly Task[] => {
+  const hand = atHand(book, bench);
+  return bench.mixes.flatMap((mix) => {
+    const lifts = mixLifts(book, mix);
+    return surfacesOf(book, mix, surfaces).map((id) => taskOf(book, mix, lifts, id, hand, hazards));
+  });
+};
+
+const atHand = (book: Book, bench: Bench): AgentSet =>
+  bench.agentsAtHand === undefined
+    ? book.allAgents
+    : bench.agentsAtHand.reduce((set, id) => {
+        const index = book.agentIndex.get(id);
+        return index === undefined ? set : set | (1 << index);
+      }, 0);
+
+const surfacesOf = (book: Book, mix: Mix, surfaces: readonly string[]): readonly string[] => {
+  const { on } = mix;
+  if (on === undefined) return surfaces;
+  const brought = on.flatMap((id) => book.surfaces.get(id)?.surface.brings ?? []);
+  return surfaces.filter((id) => on.includes(id) || brought.includes(id));
+};
+
+const taskOf = (
+  book: Book,
+  mix: Mix,
+  lifts: MixLifts,
+  surfaceId: string,
+  hand: AgentSet,
+  hazards: readonly AgentHazard[],
+): Task => {
+  const ready = book.surfaces.get(surfaceId);
+  const task = { mix, surfaceId, surface: ready?.surface, choices: [], wouldDo: [] };
+  if (ready === undefined) return { ...task, stuck: 'unknown-surface' };
+  if (ready.surface.method !== 'wash') return { ...task, stuck: undefined };
+  if (!lifts.known) return { ...task, stuck: 'unknown-ink' };
+  if (lifts.lifts === 0) return { ...task, stuck: 'parts-share-no-agent' };
+  const choices = mildest(candidates(book, lifts, ready, hand, hazards));
+  if (choices.length > 0) return { ...task, choices, stuck: undefined };
+  const wouldDo =
+    hand === book.allAgents ? [] : mildest(candidates(book, lifts, ready, book.allAgents, hazards));
+  return { ...task, wouldDo, stuck: wouldDo.length > 0 ? 'not-at-hand' : 'all-harm' };
+};
+
+const mildest = (all: readonly Candidate[]): readonly Candidate[] => {
+  const band = all.reduce((least, each) => Math.min(least, each.band), Number.MAX_SAFE_INTEGER);
+  return all.filter((each) => each.band === band);
+};
+
+const candidates = (
+  book: Book,
+  lifts: MixLifts,
+  { surface, stands, brief }: ReadySurface,
+  hand: AgentSet,
+  hazards: readonly AgentHazard[],
+): readonly Candidate[] => {
+  const usable = stands & hand & ~lifts.never;
+  const found: Candidate[] = [];
+  for (let agent = 0; agent < book.agents.length; agent += 1) {
+    if ((lifts.lifts & usable & (1 << agent)) === 0) continue;
+    const needed = followUpsNeeded(book, lifts, surface, agent);
+    if (needed === undefined) {
+      found.push(candidate(agent, undefined, brief, hazards));
+      continue;
+    }
+    for (let next = 0; next < book.agents.length; next += 1) {
+      if ((needed & usable & (1 << next)) !== 0) found.push(candidate(agent, next, brief, hazards));
+    }
+  }
+  return found;
+};
+
+/** Agents of which one must follow; undefined when none need. */
+const followUpsNeeded = (
+  book: Book,
+  lifts: MixLifts,
+  surface: Surface,
+  agent: number,
+): AgentSet | undefined => {
+  const bit = 1 << agent;
+  if (lifts.finish !== undefined) {
+    return (lifts.finish & bit) === 0 ? lifts.finish : residueFollowUps(book, surface, agent);
+  }
+  return residueFollowUps(book, surface, agent);
+};
+
+const residueFollowUps = (book: Book, surface: Surface, agent: number): AgentSet | undefined => {
+  const residue = book.agents[agent]?.residue;
+  if (residue === 'none' || (residue === 'oil-film' && surface.oilFilm === 'may-stay')) {
+    return undefined;
+  }
+  return book.followUps[agent];
+};
+
+const bits = (set: number): number => {
+  let count = 0;
+  for (let rest = set; rest !== 0; rest &= rest - 1) count += 1;
+  return count;
+};
+
+const candidate = (
+  agent: number,
+  followUp: number | undefined,
+  brief: AgentSet,
+  hazards: readonly AgentHazard[],
+): Candidate => {
+  const first = hazards[agent];
+  const second = followUp === undefined ? undefined : hazards[followUp];
+  const agents = (1 << agent) | (followUp === undefined ? 0 : 1 << followUp);
+  return {
+    agent,
+    followUp,
+    agents,
+    band: Math.max(first?.band ?? 0, second?.band ?? 0),
+    hazard: (first?.hazard ?? 0) + (second?.hazard ?? 0),
+    briefs: bits(agents & brief),
+  };
+};

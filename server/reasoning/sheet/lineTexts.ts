@@ -1,0 +1,44 @@
+/** Lines of lines.yaml that the program speaks by itself, by the place where it does. */
+export const SPOKEN = {
+  defer: 'defer',
+  unknown: 'unknown-thing',
+  airShort: 'air-short',
+  noGloveHolds: 'gloves-none-hold',
+  glovesChangeAfter: 'gloves-change-after',
+  glovesChangeNow: 'gloves-change-now',
+  glovesChangeTorn: 'gloves-change-torn',
+  bottleMilder: 'bottle-milder',
+  bottleUsed: 'bottle-used',
+  agentHow: 'agent-how',
+  tool: 'tool',
+  stuck: {
+    'unknown-ink': 'tool-stuck-unknown-ink',
+    'unknown-surface': 'tool-stuck-unknown-surface',
+    'parts-share-no-agent': 'tool-stuck-parts',
+    'all-harm': 'tool-stuck-harm',
+    'not-at-hand': 'tool-stuck-hand',
+  },
+  noSurfaces: 'no-surfaces',
+  noMixes: 'no-mixes',
+  wipesRule: 'wipes-rule',
+  wasteCodes: 'waste-codes',
+  usedSpirit: 'used-spirit',
+  usedSpiritNoCode: 'used-spirit-ask',
+  call: 'aid-call',
+  doors: {
+    eye: 'aid-eye',
+    skin: 'aid-skin',
+    swallowed: 'aid-swallowed',
+    breathed: 'aid-breathed',
+    spill: 'aid-spill',
+    fire: 'aid-fire',
+  },
+} as const;
+
+/** Lines that rules print once for each thing they speak of, with that thing's figures. */
+export const PER_THING = {
+  doseAboveUsual: 'dose-check',
+  doseAboveHighest: 'dose-stop',
+  unknownEquipment: 'unknown-machine',
+  unknownPerson: 'ask-first',
+} as const;

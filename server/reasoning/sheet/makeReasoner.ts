@@ -1,0 +1,128 @@
+import type { Bench, BenchInput, Catalogue, Flag, Region, Sheet } from '../types.js';
+import { type Book, makeBook } from '../book/book.js';
+import { normaliseBench } from '../facts/normaliseBench.js';
+import { type GloveThatHolds, glovesThatHold } from '../gloves/glovesThatHold.js';
+import { hazardFacts } from '../hazard/agentHazard.js';
+import { levelsReached } from '../precautions/levelsReached.js';
+import { streamsReached } from '../rags/streamsReached.js';
+import { swapsOf } from '../swaps/swapsOf.js';
+import { amountsOf } from './amountsOf.js';
+import { type Assessment, assess } from './assess.js';
+import { neverTogetherOf } from './neverTogether.js';
+import { planOf } from './planOf.js';
+import { sheetLines } from './sheetLines.js';
+
+/** Bench in, sheet out. The same bench gives the same sheet. */
+export interface Reasoner {
+  readonly sheet: (input: BenchInput) => Sheet;
+  /** The bench made plain, as the sheet echoes it. */
+  readonly bench: (input: BenchInput) => Bench;
+}
+
+/** A reasoner over a checked catalogue. Reads the tables once; keeps no state between sheets. */
+export const makeReasoner = (catalogue: Catalogue): Reasoner => {
+  const book = makeBook(catalogue);
+  return {
+    bench: (input) => normaliseBench(book, input),
+    sheet: (input) => sheetOf(book, normaliseBench(book, input)),
+  };
+};
+
+const sheetOf = (book: Book, bench: Bench): Sheet => {
+  const assessed = assess(book, bench);
+  const levels = levelsReached(book, assessed.held, assessed.demands);
+  const gloveHeight = levels.find((level) => level.scale === 'gloves')?.height ?? 0;
+  const gloveLevels = book.catalogue.scales.find((scale) => scale.id === 'gloves')?.levels ?? [];
+  const glovesBySheet = gloveHeight === gloveLevels.length - 1;
+  const agents = agentsInUse(book, bench, assessed);
+  const thickness = gloveHeight === 0 ? 'thin' : 'thick';
+  const materials = glovesBySheet ? [] : glovesThatHold(book.catalogue.gloves, agents, thickness);
+  const findings = {
+    bench,
+    levels,
+    plan: planOf(book, assessed),
+    gloves: {
+      materials,
+      ...changeAfter(materials),
+      thickness,
+      because: glovesBecause(agents),
+    } as const,
+    streams: streamsReached(book, assessed),
+    neverTogether: neverTogetherOf(book, bench, assessed),
+    unknown: assessed.facts.unknown,
+    flags: [...assessed.facts.flags, ...bottleFlags(book, bench, assessed)],
+    swaps: swapsOf(book, bench, assessed),
+    amounts: amountsOf(book, assessed),
+  };
+  const solvents = agents.filter((agent) => agent.marks.includes('evaporating-solvent'));
+  const lines = sheetLines(book, {
+    ...findings,
+    rules: assessed.held.rules.map(({ rule }) => rule),
+    airHave: airHave(book, bench),
+    glovesBySheet,
+    region: regionOf(book, bench),
+    solventRags: findings.streams.some((stream) => stream.level === 'closed-can'),
+    solventAgents: solvents.map((agent) => agent.id),
+    lowestFlashC: lowestFlash(book, bench, solvents),
+  });
+  return { ...findings, lines };
+};
+
+type AgentRow = Book['agents'][number];
+
+/** Agents of the plan and of what was said to be in use, in the order of the table. */
+const agentsInUse = (book: Book, bench: Bench, assessed: Assessment): readonly AgentRow[] =>
+  book.agents.filter(
+    (agent, index) =>
+      (assessed.plan.agents & (1 << index)) !== 0 ||
+      bench.uses.some((use) => use.agent === agent.id),
+  );
+
+const changeAfter = (
+  materials: readonly GloveThatHolds[],
+): { readonly changeAfterMin?: number } => {
+  const minutes = materials[0]?.changeAfterMin;
+  return minutes === undefined ? {} : { changeAfterMin: minutes };
+};
+
+const glovesBecause = (agents: readonly AgentRow[]): readonly string[] =>
+  agents.flatMap((agent) => [
+    `agent.${agent.id}`,
+    ...agent.glove.chartRows.map((row) => `glove-chart.${row}`),
+  ]);
+
+const regionOf = (book: Book, bench: Bench): Region => {
+  const region = book.regions.get(bench.region);
+  if (region === undefined) throw new Error(`no region ${bench.region} in the tables`);
+  return region;
+};
+
+/** What the room is said to have; a name that no table knows counts as the least. */
+const airHave = (book: Book, bench: Bench): number | undefined =>
+  bench.room?.air === undefined ? undefined : Math.max(0, book.heightOf('air', bench.room.air));
+
+const lowestFlash = (book: Book, bench: Bench, agents: readonly AgentRow[]): number | undefined => {
+  const flashes = agents.flatMap((agent) => {
+    const substance = book.substances.get(agent.substance);
+    const bottle = bench.bottles.find((each) => each.agent === agent.id);
+    return substance === undefined ? [] : (hazardFacts(substance, bottle).flashPointC ?? []);
+  });
+  return flashes.length === 0 ? undefined : Math.min(...flashes);
+};
+
+/** A line for each bottle whose facts were used, and one for each that is milder than its kind. */
+const bottleFlags = (book: Book, bench: Bench, assessed: Assessment): readonly Flag[] =>
+  bench.bottles.flatMap((bottle): readonly Flag[] => {
+    const index = book.agentIndex.get(bottle.agent);
+    if (index === undefined) return [];
+    const own = assessed.hazards[index];
+    const generic = book.agentHazards[index];
+    const subject = `agent.${bottle.agent}`;
+    const values = { what: subject, date: bottle.sdsDate };
+    const isMilder =
+      (own?.hazard ?? 0) < (generic?.hazard ?? 0) || (own?.band ?? 0) < (generic?.band ?? 0);
+    return [
+      { kind: 'bottle-used', subject, values },
+      ...(isMilder ? [{ kind: 'bottle-milder' as const, subject, values }] : []),
+    ];
+  });

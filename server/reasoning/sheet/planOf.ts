@@ -1,0 +1,83 @@
+import type { Pass, Plan, Route } from '../types.js';
+import type { Book } from '../book/book.js';
+import type { Candidate, Task } from '../routes/candidates.js';
+import type { Assessment } from './assess.js';
+
+/** The plan in ids: agents taken, and the route of every mix on every surface, in working order. */
+export const planOf = (book: Book, assessed: Assessment): Plan => ({
+  agents: agentIds(book, assessed.plan.agents),
+  routes: assessed.tasks
+    .map((task, index) => routeOf(book, task, assessed.choices[index]))
+    .sort((a, b) => turnOf(book, a) - turnOf(book, b) || compare(a, b)),
+  hazard: assessed.plan.hazard,
+  chosenFrom: assessed.plan.chosenFrom.toString(),
+});
+
+const LAST = 1000;
+
+const turnOf = (book: Book, route: Route): number =>
+  book.surfaces.get(route.surface)?.surface.turn ?? LAST;
+
+const compare = (a: Route, b: Route): number => (key(a) < key(b) ? -1 : Number(key(a) > key(b)));
+
+const key = (route: Route): string => `${route.surface} ${route.mix}`;
+
+const agentIds = (book: Book, set: number): readonly string[] =>
+  book.agents.filter((_, index) => (set & (1 << index)) !== 0).map((agent) => agent.id);
+
+const routeOf = (book: Book, task: Task, choice: Candidate | undefined): Route => {
+  const common = { surface: task.surfaceId, mix: task.mix.id };
+  const rows = [
+    `surface.${task.surfaceId}`,
+    ...task.mix.parts.map((part) => `ink.${part.ink}`),
+    ...task.mix.additives.map((dose) => `additive.${dose.additive}`),
+  ].filter((row) => isRow(book, row));
+  if (choice !== undefined) {
+    return {
+      ...common,
+      passes: passesOf(book, task, choice),
+      band: choice.band,
+      because: [
+        ...rows,
+        ...agentIds(book, choice.agents).map((agent) => `pair.${task.surfaceId}.${agent}`),
+        `band.band-${String(choice.band)}`,
+      ],
+    };
+  }
+  if (task.stuck !== undefined) {
+    const wouldDo = task.wouldDo[0];
+    return {
+      ...common,
+      passes: [],
+      band: wouldDo?.band ?? book.worstBand,
+      because: [...rows, 'somebody-stuck'],
+      stuck: task.stuck,
+      ...(wouldDo === undefined ? {} : { wouldDo: agentIds(book, wouldDo.agents) }),
+    };
+  }
+  const scraped = task.surface?.method === 'scrape-only' ? [{ do: 'scrape' as const }] : [];
+  return { ...common, passes: [...scraped, { do: 'last' }], band: 0, because: rows };
+};
+
+const isRow = (book: Book, row: string): boolean => {
+  const [kind = '', id = ''] = row.split('.');
+  if (kind === 'ink') return book.inks.has(id);
+  return kind === 'additive' ? book.additives.has(id) : book.surfaces.has(id);
+};
+
+const passesOf = (book: Book, task: Task, choice: Candidate): readonly Pass[] => {
+  const { surface, mix } = task;
+  const brief = book.surfaces.get(task.surfaceId)?.brief ?? 0;
+  const pass = (kind: 'agent' | 'follow-up', agent: number): Pass => ({
+    do: kind,
+    agent: book.agents[agent]?.id ?? '',
+    ...((brief & (1 << agent)) === 0 ? {} : { brief: true }),
+    ...(mix.dried && kind === 'agent' ? { dried: true } : {}),
+  });
+  return [
+    ...(surface?.scrape === undefined ? [] : [{ do: 'scrape' as const }]),
+    pass('agent', choice.agent),
+    ...(choice.followUp === undefined ? [] : [pass('follow-up', choice.followUp)]),
+    { do: 'last' },
+  ];
+};

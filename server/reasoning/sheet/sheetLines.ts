@@ -1,0 +1,301 @@
+import {
+  PHASES,
+  type Because,
+  type LevelReached,
+  type Region,
+  type Route,
+  type Sheet,
+  type SheetLine,
+  type Value,
+} from '../types.js';
+import type { Book } from '../book/book.js';
+import { PER_THING, SPOKEN } from './lineTexts.js';
+
+type Values = Readonly<Record<string, Value>>;
+
+/** A line on its way: which text, filled with what, and why. */
+interface Spoken {
+  readonly text: string;
+  readonly values?: Values;
+  readonly because: Because;
+  readonly folded?: Because;
+  readonly route?: Route;
+}
+
+/** All of a sheet that lines are made from. */
+export type Findings = Omit<Sheet, 'lines'> & {
+  readonly rules: readonly { readonly id: string; readonly lines: readonly string[] }[];
+  /** Place on the air scale that the room has; undefined when it was not said. */
+  readonly airHave: number | undefined;
+  /** Whether the gloves level leaves the choice to the data sheet. */
+  readonly glovesBySheet: boolean;
+  readonly region: Region;
+  readonly solventRags: boolean;
+  readonly solventAgents: readonly string[];
+  /** Lowest flash point among agents in use, degrees Celsius. */
+  readonly lowestFlashC: number | undefined;
+};
+
+/** The lines of a sheet, each with its reasons, by phase and rank. */
+export const sheetLines = (book: Book, found: Findings): readonly SheetLine[] => {
+  const base = found.rules[0]?.id ?? '';
+  const spoken = [
+    ...frameLines(found, base),
+    ...unknownLines(found, base),
+    ...levelLines(book, found),
+    ...gloveLines(found),
+    ...ruleLines(found),
+    ...agentLines(book, found),
+    ...toolLines(found, base),
+    ...ragLines(book, found),
+    ...aidLines(book, found),
+  ];
+  return inOrder(book, spoken);
+};
+
+const frameLines = (found: Findings, base: string): readonly Spoken[] => {
+  const { bench } = found;
+  const because = [base, `region.${found.region.id}`];
+  return [
+    { text: SPOKEN.defer, because },
+    ...(bench.mixes.length === 0 ? [{ text: SPOKEN.noMixes, because: [base] }] : []),
+    ...(bench.surfaces.length === 0 && bench.mixes.every((mix) => mix.on === undefined)
+      ? [{ text: SPOKEN.noSurfaces, because: [base] }]
+      : []),
+    ...found.flags.flatMap((flag): readonly Spoken[] => {
+      if (flag.kind === 'bottle-used') {
+        return [{ text: SPOKEN.bottleUsed, values: flag.values, because: [flag.subject] }];
+      }
+      return flag.kind === 'bottle-milder'
+        ? [{ text: SPOKEN.bottleMilder, values: flag.values, because: [flag.subject] }]
+        : [];
+    }),
+  ];
+};
+
+const unknownLines = (found: Findings, base: string): readonly Spoken[] =>
+  found.unknown.map((each) => {
+    const rules = found.rules.filter((rule) => rule.id === `unknown-${each.kind}`);
+    return {
+      text: SPOKEN.unknown,
+      values: { what: each.id, section: each.sdsSection },
+      because: rules.length === 0 ? [base] : rules.map((rule) => rule.id),
+    };
+  });
+
+const levelLines = (book: Book, found: Findings): readonly Spoken[] => {
+  const lines = found.levels.map((reached): Spoken => {
+    const text = levelText(book, reached);
+    const { because, folded } = reached;
+    if (reached.scale === 'gloves') return gloveLine(found, text, because, folded);
+    return reached.scale === 'rags'
+      ? { text, values: { rags: found.amounts.rags }, because, folded }
+      : { text, because, folded };
+  });
+  const need = found.levels.find((reached) => reached.scale === 'air');
+  const have = found.airHave;
+  if (need === undefined || have === undefined || have >= need.height) return lines;
+  const haveLevel = book.catalogue.scales.find((scale) => scale.id === 'air')?.levels[have]?.id;
+  return [
+    ...lines,
+    {
+      text: SPOKEN.airShort,
+      values: { have: haveLevel ?? '', level: need.level },
+      because: need.because,
+    },
+  ];
+};
+
+const levelText = (book: Book, reached: LevelReached): string =>
+  book.catalogue.scales.find((scale) => scale.id === reached.scale)?.levels[reached.height]?.line ??
+  '';
+
+const gloveLine = (found: Findings, text: string, because: Because, folded: Because): Spoken => {
+  const [first] = found.gloves.materials;
+  const reasons = [...new Set([...because, ...found.gloves.because])];
+  const noneHolds = first === undefined && !found.glovesBySheet;
+  return {
+    text: noneHolds ? SPOKEN.noGloveHolds : text,
+    values: { materials: first === undefined ? [] : [first.id] },
+    because: reasons,
+    folded,
+  };
+};
+
+const gloveLines = (found: Findings): readonly Spoken[] => {
+  const { changeAfterMin, because } = found.gloves;
+  if (changeAfterMin === undefined) return [{ text: SPOKEN.glovesChangeTorn, because }];
+  return changeAfterMin === 0
+    ? [{ text: SPOKEN.glovesChangeNow, because }]
+    : [{ text: SPOKEN.glovesChangeAfter, values: { minutes: changeAfterMin }, because }];
+};
+
+const ruleLines = (found: Findings): readonly Spoken[] => {
+  const things = thingsOf(found);
+  return found.rules.flatMap((rule) =>
+    rule.lines.flatMap((text): readonly Spoken[] => {
+      const each = things.get(text);
+      return each === undefined
+        ? [{ text, because: [rule.id] }]
+        : each.map((values) => ({ text, values, because: [rule.id] }));
+    }),
+  );
+};
+
+/** Figures of the lines that are printed once a thing. */
+const thingsOf = (found: Findings): ReadonlyMap<string, readonly Values[]> => {
+  const flagged = (kind: string): readonly Values[] =>
+    found.flags.filter((flag) => flag.kind === kind).map((flag) => flag.values);
+  const unknown = (kind: string): readonly Values[] =>
+    found.unknown.filter((each) => each.kind === kind).map((each) => ({ what: each.id }));
+  return new Map([
+    [PER_THING.doseAboveUsual, flagged('dose-above-usual')],
+    [PER_THING.doseAboveHighest, flagged('dose-above-highest')],
+    [PER_THING.unknownEquipment, unknown('equipment')],
+    [PER_THING.unknownPerson, unknown('person')],
+  ]);
+};
+
+/** How each agent is put on, once, so that the tools' lines need only name it. */
+const agentLines = (book: Book, found: Findings): readonly Spoken[] => {
+  const dried = found.bench.mixes.some((mix) => mix.dried) ? ['dried'] : [];
+  const stageOf = (agent: string): number =>
+    book.agents[book.agentIndex.get(agent) ?? -1]?.stage ?? 0;
+  return [...found.amounts.ml]
+    .sort((a, b) => stageOf(a.agent) - stageOf(b.agent))
+    .map(({ agent, range }) => ({
+      text: SPOKEN.agentHow,
+      values: { what: agent, agent, ml: range, dried },
+      because: [`agent.${agent}`],
+    }));
+};
+
+const toolLines = (found: Findings, base: string): readonly Spoken[] => {
+  const grouped = new Map<string, { readonly route: Route; readonly mixes: string[] }>();
+  for (const route of found.plan.routes) {
+    const { surface, passes, stuck } = route;
+    const key = JSON.stringify([surface, passes, stuck, route.wouldDo]);
+    const seen = grouped.get(key);
+    if (seen === undefined) grouped.set(key, { route, mixes: [route.mix] });
+    else seen.mixes.push(route.mix);
+  }
+  return [...grouped.values()].map(({ route, mixes }) => {
+    const because = found.plan.routes
+      .filter((each) => each.surface === route.surface && mixes.includes(each.mix))
+      .flatMap((each) => each.because);
+    return {
+      text: route.stuck === undefined ? SPOKEN.tool : SPOKEN.stuck[route.stuck],
+      values: {
+        surface: route.surface,
+        mixes,
+        ...(route.wouldDo === undefined ? {} : { agents: route.wouldDo }),
+      },
+      because: because.length === 0 ? [base] : [...new Set(because)],
+      route,
+    };
+  });
+};
+
+const ragLines = (book: Book, found: Findings): readonly Spoken[] => {
+  const { region } = found;
+  const streams = found.streams.map((stream) => ({
+    text: book.streams.get(stream.id)?.line ?? '',
+    values: { items: stream.items, stream: stream.id },
+    because: [...stream.because, `stream.${stream.id}`],
+  }));
+  const codes = [...new Set(found.streams.flatMap((stream) => codesFor(found, stream.id)))];
+  const because = [`region.${region.id}`];
+  const spiritCodes = codesFor(found, 'used-solvent');
+  const reasons = found.solventAgents.map((agent) => `agent.${agent}`);
+  return [
+    ...streams,
+    ...(codes.length === 0 ? [] : [{ text: SPOKEN.wasteCodes, values: { codes }, because }]),
+    ...(found.solventRags && region.wipes !== undefined
+      ? [
+          {
+            text: SPOKEN.wipesRule,
+            values: { label: region.wipes.label, days: region.wipes.days },
+            because,
+          },
+        ]
+      : []),
+    ...(found.solventAgents.length === 0
+      ? []
+      : [
+          {
+            text: spiritCodes.length === 0 ? SPOKEN.usedSpiritNoCode : SPOKEN.usedSpirit,
+            values: { codes: spiritCodes },
+            because: [...because, ...reasons],
+          },
+        ]),
+  ];
+};
+
+/** Codes that a waste may have here: an ignitable one only below the region's flash point. */
+const codesFor = (found: Findings, waste: string): readonly string[] => {
+  const { region, lowestFlashC } = found;
+  const limit = region.ignitableWasteBelowC;
+  const isIgnitable = limit === undefined || lowestFlashC === undefined || lowestFlashC < limit;
+  return region.wasteCodes
+    .filter(
+      (code) =>
+        code.for.includes(waste) &&
+        (code.onlyIgnitable !== true || isIgnitable) &&
+        (code.onlyAgents?.some((agent) => found.solventAgents.includes(agent)) ?? true),
+    )
+    .map((code) => code.code);
+};
+
+const aidLines = (book: Book, found: Findings): readonly Spoken[] => {
+  const region = `region.${found.region.id}`;
+  return [
+    { text: SPOKEN.call, because: [region] },
+    ...Object.entries(SPOKEN.doors).map(([door, text]) => ({
+      text,
+      because: [
+        ...book.catalogue.firstAid
+          .filter((row) => row.door === door)
+          .map((row) => `first-aid.${row.id}`),
+        region,
+      ],
+    })),
+  ];
+};
+
+/** One line a text and figures, reasons joined; sorted by phase, rank and id. */
+const inOrder = (book: Book, spoken: readonly Spoken[]): readonly SheetLine[] => {
+  const joined = new Map<string, SheetLine>();
+  for (const each of spoken) {
+    const text = book.lines.get(each.text);
+    if (text === undefined) continue;
+    const id = lineId(each);
+    const seen = joined.get(id);
+    const folded = each.folded ?? [];
+    joined.set(id, {
+      id,
+      text: text.id,
+      phase: text.phase,
+      rank: text.rank,
+      values: each.values ?? {},
+      because: union(seen?.because ?? [], each.because),
+      folded: union(seen?.folded ?? [], folded),
+      ...(each.route === undefined ? {} : { route: each.route }),
+    });
+  }
+  return [...joined.values()].sort((a, b) => place(a) - place(b));
+};
+
+const union = (a: Because, b: Because): Because => [...new Set([...a, ...b])];
+
+/** The text's id, with the thing it speaks of where one text is printed for several. */
+const lineId = ({ text, values, route }: Spoken): string => {
+  if (route !== undefined) {
+    const mixes = values?.['mixes'];
+    return `${text}.${route.surface}.${Array.isArray(mixes) ? mixes.join('.') : ''}`;
+  }
+  const what = values?.['what'];
+  return typeof what === 'string' ? `${text}.${what}` : text;
+};
+
+/** A line's place: phase, then rank; tools keep their working order by being met in it. */
+const place = (line: SheetLine): number => PHASES.indexOf(line.phase) * 1e6 + line.rank;

@@ -1,0 +1,112 @@
+import { type Bench, type Mix, SCALES, type Swap } from '../types.js';
+import type { Book } from '../book/book.js';
+import { type Assessment, assess } from '../sheet/assess.js';
+import { normaliseBench } from '../facts/normaliseBench.js';
+
+const SHOWN = 2;
+
+interface Change {
+  readonly kind: Swap['kind'];
+  readonly what: string;
+  readonly for?: string;
+  readonly bench: Bench;
+}
+
+/**
+ * What if a thing on the bench were left out, or swapped for its milder kind? The one or two changes
+ * that bring most levels down and none up, leaving out before swapping.
+ */
+export const swapsOf = (book: Book, bench: Bench, now: Assessment): readonly Swap[] => {
+  const found = changesOf(book, bench).flatMap((change) => {
+    const after = assess(book, change.bench);
+    const drop = dropOf(now, after);
+    return drop === undefined || drop === 0
+      ? []
+      : [{ swap: asSwap(book, change, now, after), drop }];
+  });
+  return found
+    .sort((a, b) => b.drop - a.drop || rank(a.swap) - rank(b.swap))
+    .slice(0, SHOWN)
+    .map(({ swap }) => swap);
+};
+
+const rank = (swap: Swap): number => (swap.kind === 'leave-out' ? 0 : 1);
+
+/** Steps that all scales come down together; undefined when any goes up. */
+const dropOf = (now: Assessment, after: Assessment): number | undefined => {
+  let drop = 0;
+  for (let scale = 0; scale < SCALES.length; scale += 1) {
+    const step = (now.held.heights[scale] ?? 0) - (after.held.heights[scale] ?? 0);
+    if (step < 0) return undefined;
+    drop += step;
+  }
+  return drop;
+};
+
+const asSwap = (book: Book, change: Change, now: Assessment, after: Assessment): Swap => ({
+  kind: change.kind,
+  what: change.what,
+  ...(change.for === undefined ? {} : { for: change.for }),
+  spares: SCALES.flatMap((scale, index) => {
+    const from = now.held.heights[index] ?? 0;
+    const to = after.held.heights[index] ?? 0;
+    const levels = book.catalogue.scales.find((each) => each.id === scale)?.levels;
+    return from === to
+      ? []
+      : [{ scale, from: levels?.[from]?.id ?? '', to: levels?.[to]?.id ?? '' }];
+  }),
+  sparesAgents: book.agents
+    .filter((_, index) => (now.plan.agents & ~after.plan.agents & (1 << index)) !== 0)
+    .map((agent) => agent.id),
+});
+
+const changesOf = (book: Book, bench: Bench): readonly Change[] => [
+  ...bench.mixes.flatMap((mix) => mixChanges(book, bench, mix)),
+  ...bench.uses.map((use) => ({
+    kind: 'leave-out' as const,
+    what: `agent.${use.agent}`,
+    bench: { ...bench, uses: bench.uses.filter((each) => each !== use) },
+  })),
+];
+
+const mixChanges = (book: Book, bench: Bench, mix: Mix): readonly Change[] => {
+  const withMix = (changed: Mix): Bench =>
+    normaliseBench(book, {
+      ...bench,
+      mixes: bench.mixes.map((each) => (each === mix ? changed : each)),
+    });
+  const parts = mix.parts.flatMap((part): readonly Change[] => {
+    const rest = mix.parts.filter((each) => each !== part);
+    const out: Change[] =
+      rest.length === 0
+        ? []
+        : [{ kind: 'leave-out', what: `ink.${part.ink}`, bench: withMix({ ...mix, parts: rest }) }];
+    const milder = (book.inks.get(part.ink)?.milder ?? []).map((id): Change => ({
+      kind: 'swap',
+      what: `ink.${part.ink}`,
+      for: `ink.${id}`,
+      bench: withMix({
+        ...mix,
+        parts: mix.parts.map((each) => (each === part ? { ...each, ink: id } : each)),
+      }),
+    }));
+    return [...out, ...milder];
+  });
+  const additives = mix.additives.flatMap((dose): readonly Change[] => [
+    {
+      kind: 'leave-out',
+      what: `additive.${dose.additive}`,
+      bench: withMix({ ...mix, additives: mix.additives.filter((each) => each !== dose) }),
+    },
+    ...(book.additives.get(dose.additive)?.milder ?? []).map((id): Change => ({
+      kind: 'swap',
+      what: `additive.${dose.additive}`,
+      for: `additive.${id}`,
+      bench: withMix({
+        ...mix,
+        additives: mix.additives.map((each) => (each === dose ? { ...each, additive: id } : each)),
+      }),
+    })),
+  ]);
+  return [...parts, ...additives];
+};
