@@ -320,7 +320,9 @@ export interface BandRules {
   readonly noLimitRank: number;
   /** GHS flammable-liquid category ("1".."4", "none") to rank. */
   readonly fire: Readonly<Record<string, number>>;
-  /** Hazard code to rank; a code not listed is a start-up error. */
+  /** Hazard code to the flammable category that it stands for. */
+  readonly fireCodes: Readonly<Record<string, string>>;
+  /** Other hazard codes to rank; a code not listed counts as the worst. */
   readonly health: Readonly<Record<string, number>>;
   readonly bands: readonly Band[];
 }

@@ -4,9 +4,10 @@ import { known, type Checking } from './known.js';
 export function checkHazardCodes({ tables, say, expect }: Checking): void {
   const figures = tables.bandFigures;
   if (figures === undefined) return;
-  const ranked = new Set(Object.keys(figures.row.health));
+  const { health, fireCodes } = figures.row;
+  const ranked = new Set([...Object.keys(health), ...Object.keys(fireCodes)]);
   const code = known('a hazard code', tables.hazardCodes);
-  for (const id of ranked) expect(figures, ['health', id], id, code);
+  for (const id of ranked) expect(figures, [id in health ? 'health' : 'fireCodes', id], id, code);
   const ofAgents = new Set(tables.agents.rows.map(({ row }) => row.substance));
   for (const { file, path, row } of tables.substances.rows) {
     if (!ofAgents.has(row.id)) continue;

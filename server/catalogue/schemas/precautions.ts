@@ -28,6 +28,7 @@ export const BandFigures: z.ZodType<Omit<BandRules, 'bands'>> = z.strictObject({
   nonVolatileBelowPa: z.number().min(0),
   noLimitRank: Rank,
   fire: z.strictObject({ '1': Rank, '2': Rank, '3': Rank, '4': Rank, none: Rank }),
+  fireCodes: z.record(z.string(), z.enum(['1', '2', '3', '4'])),
   health: z.record(z.string(), Rank),
 });
 

@@ -15,9 +15,8 @@ import type {
 } from '../types.js';
 import { SCALES } from '../types.js';
 import { type AgentHazard, agentHazard, hazardFacts } from '../hazard/agentHazard.js';
-
-/** A set of agents as bits, in the order of agents.yaml. */
-export type AgentSet = number;
+import type { Candidate } from '../routes/candidate.js';
+import type { AgentSet } from './agentSet.js';
 
 /** A rule made ready: its tags as numbers, its levels as places on their scales. */
 export interface ReadyRule {
@@ -34,6 +33,8 @@ export interface ReadySurface {
   readonly stands: AgentSet;
   /** Those of them that may only be wiped on and off. */
   readonly brief: AgentSet;
+  /** Choices already worked out, by the set of agents that lift the mix. */
+  readonly choices: Map<AgentSet, readonly Candidate[]>;
 }
 
 /** Sets of agents for an ink or an additive. */
@@ -219,6 +220,7 @@ const readySurfaces = (
         surface,
         stands: setOf(stands.get(surface.id) ?? []),
         brief: setOf(brief.get(surface.id) ?? []),
+        choices: new Map<AgentSet, readonly Candidate[]>(),
       },
     ]),
   );

@@ -74,10 +74,18 @@ export const agentHazard = (facts: HazardFacts, rules: BandRules): AgentHazard =
       ? null
       : flammableClass({ flashPointC: facts.flashPointC, boilingPointC: facts.boilingPointC }).ghs
           .category;
-  const fire = rules.fire[fireCategory ?? 'none'] ?? worstRank(rules);
+  const isFireCode = (code: string): boolean => rules.fireCodes[code] !== undefined;
+  const fire = Math.max(
+    fireRank(fireCategory ?? 'none', rules),
+    ...facts.hazardCodes
+      .filter(isFireCode)
+      .map((code) => fireRank(rules.fireCodes[code] ?? '', rules)),
+  );
   const health = Math.max(
     0,
-    ...facts.hazardCodes.map((code) => rules.health[code] ?? worstRank(rules)),
+    ...facts.hazardCodes
+      .filter((code) => !isFireCode(code))
+      .map((code) => rules.health[code] ?? worstRank(rules)),
   );
   return {
     vapourRatio: ratio,
@@ -89,6 +97,9 @@ export const agentHazard = (facts: HazardFacts, rules: BandRules): AgentHazard =
     hazard: vapour + fire + health,
   };
 };
+
+const fireRank = (category: string | number, rules: BandRules): number =>
+  rules.fire[category] ?? worstRank(rules);
 
 const isVolatile = (facts: HazardFacts, rules: BandRules): boolean =>
   (facts.vapourPressurePa ?? 0) >= rules.nonVolatileBelowPa;

@@ -1,17 +1,8 @@
 import type { Bench, Mix, StuckReason, Surface } from '../types.js';
-import type { AgentSet, Book, ReadySurface } from '../book/book.js';
+import { type AgentSet, sizeOf } from '../book/agentSet.js';
+import type { Book, ReadySurface } from '../book/book.js';
 import type { AgentHazard } from '../hazard/agentHazard.js';
-
-/** One way to take a mix off a surface: an agent, and what takes its residue off. */
-export interface Candidate {
-  readonly agent: number;
-  readonly followUp: number | undefined;
-  readonly agents: AgentSet;
-  readonly band: number;
-  readonly hazard: number;
-  /** How many of its agents the surface stands only briefly. */
-  readonly briefs: number;
-}
+import type { Candidate } from './candidate.js';
 
 /** A mix on a surface, and what may be done: choices of the mildest band, nothing to do, or stuck. */
 export interface Task {
@@ -106,11 +97,35 @@ const taskOf = (
   if (ready.surface.method !== 'wash') return { ...task, stuck: undefined };
   if (!lifts.known) return { ...task, stuck: 'unknown-ink' };
   if (lifts.lifts === 0) return { ...task, stuck: 'parts-share-no-agent' };
-  const choices = mildest(candidates(book, lifts, ready, hand, hazards));
+  const choices = mildestChoices(book, lifts, ready, hand, hazards);
   if (choices.length > 0) return { ...task, choices, stuck: undefined };
   const wouldDo =
     hand === book.allAgents ? [] : mildest(candidates(book, lifts, ready, book.allAgents, hazards));
   return { ...task, wouldDo, stuck: wouldDo.length > 0 ? 'not-at-hand' : 'all-harm' };
+};
+
+/**
+ * The choices of the mildest band. Remembered for the generic agents, all at hand, which is nearly
+ * every task: the tables have few different sets of agents, so the memory stays small.
+ */
+const mildestChoices = (
+  book: Book,
+  lifts: MixLifts,
+  ready: ReadySurface,
+  hand: AgentSet,
+  hazards: readonly AgentHazard[],
+): readonly Candidate[] => {
+  const isUsual =
+    hand === book.allAgents &&
+    hazards === book.agentHazards &&
+    lifts.never === 0 &&
+    lifts.finish === undefined;
+  if (!isUsual) return mildest(candidates(book, lifts, ready, hand, hazards));
+  const known = ready.choices.get(lifts.lifts);
+  if (known !== undefined) return known;
+  const choices = mildest(candidates(book, lifts, ready, hand, hazards));
+  ready.choices.set(lifts.lifts, choices);
+  return choices;
 };
 
 const mildest = (all: readonly Candidate[]): readonly Candidate[] => {
@@ -163,12 +178,6 @@ const residueFollowUps = (book: Book, surface: Surface, agent: number): AgentSet
   return book.followUps[agent];
 };
 
-const bits = (set: number): number => {
-  let count = 0;
-  for (let rest = set; rest !== 0; rest &= rest - 1) count += 1;
-  return count;
-};
-
 const candidate = (
   agent: number,
   followUp: number | undefined,
@@ -184,6 +193,6 @@ const candidate = (
     agents,
     band: Math.max(first?.band ?? 0, second?.band ?? 0),
     hazard: (first?.hazard ?? 0) + (second?.hazard ?? 0),
-    briefs: bits(agents & brief),
+    briefs: sizeOf(agents & brief),
   };
 };

@@ -1,5 +1,5 @@
-import type { AgentSet } from '../book/book.js';
-import type { Candidate } from './candidates.js';
+import { type AgentSet, sizeOf } from '../book/agentSet.js';
+import type { Candidate } from './candidate.js';
 
 /** The choice made for every task, in the order of the tasks. */
 export interface LeastHazardRoutes {
@@ -44,24 +44,18 @@ export const leastHazardRoutes = (tasks: readonly (readonly Candidate[])[]): Lea
   };
 };
 
-/** Tasks with the same choices are one group, counted. */
+/** Tasks with the very same choices are one group, counted. */
 const grouped = (tasks: readonly (readonly Candidate[])[]): readonly Group[] => {
-  const groups = new Map<string, { choices: readonly Candidate[]; times: number }>();
-  for (const choices of tasks) {
-    let key = '';
-    for (const each of choices) key += `${String(each.agents)}.${String(each.briefs)} `;
-    const group = groups.get(key);
-    if (group === undefined) groups.set(key, { choices, times: 1 });
-    else group.times += 1;
-  }
-  return [...groups.values()];
+  const times = new Map<readonly Candidate[], number>();
+  for (const choices of tasks) times.set(choices, (times.get(choices) ?? 0) + 1);
+  return [...times].map(([choices, count]) => ({ choices, times: count }));
 };
 
 const leastSet = (groups: readonly Group[], all: AgentSet): AgentSet => {
-  const members = [...Array(32).keys()].filter((index) => (all & (1 << index)) !== 0);
-  for (let size = 1; size < members.length; size += 1) {
+  for (const sameSize of setsBySize(32 - Math.clz32(all))) {
     let best: Best | undefined;
-    for (const agents of subsets(members, size)) {
+    for (const agents of sameSize) {
+      if ((agents & ~all) !== 0) continue;
       const found = within(groups, agents);
       if (found !== undefined && isBetter(found, best)) best = found;
     }
@@ -70,16 +64,25 @@ const leastSet = (groups: readonly Group[], all: AgentSet): AgentSet => {
   return all;
 };
 
-/** Sets of `size` members, those with the earliest members first. */
-function* subsets(members: readonly number[], size: number, from = 0): Generator<AgentSet> {
-  if (size === 0) {
-    yield 0;
-    return;
-  }
-  for (let at = from; at <= members.length - size; at += 1) {
-    for (const rest of subsets(members, size - 1, at + 1)) yield rest | (1 << (members[at] ?? 0));
-  }
-}
+const bySize = new Map<number, readonly (readonly AgentSet[])[]>();
+
+/** Every set of so many agents, by size; within a size those with the earliest agents first. */
+const setsBySize = (agents: number): readonly (readonly AgentSet[])[] => {
+  const known = bySize.get(agents);
+  if (known !== undefined) return known;
+  const sizes: AgentSet[][] = Array.from({ length: agents }, () => []);
+  for (let set = 1; set < 1 << agents; set += 1) sizes[sizeOf(set) - 1]?.push(set);
+  const sorted = sizes.map((sets) => sets.sort((a, b) => reversed(b) - reversed(a)));
+  bySize.set(agents, sorted);
+  return sorted;
+};
+
+/** The set's bits in reverse, so that a larger number means earlier agents. */
+const reversed = (set: AgentSet): number => {
+  let out = 0;
+  for (let bit = 0; bit < 32; bit += 1) out = out * 2 + ((set >>> bit) & 1);
+  return out;
+};
 
 const isBetter = (found: Best, best: Best | undefined): boolean =>
   best === undefined ||

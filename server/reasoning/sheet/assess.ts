@@ -3,7 +3,8 @@ import type { Book } from '../book/book.js';
 import { type BenchFacts, tagBench } from '../facts/tagBench.js';
 import { type AgentHazard, agentHazard, hazardFacts } from '../hazard/agentHazard.js';
 import { type Demand, type Held, holdRules } from '../precautions/holdRules.js';
-import { type Candidate, type Task, tasksOf } from '../routes/candidates.js';
+import type { Candidate } from '../routes/candidate.js';
+import { type Task, tasksOf } from '../routes/candidates.js';
 import { type LeastHazardRoutes, leastHazardRoutes } from '../routes/leastHazardRoutes.js';
 
 /** All that is computed of a bench before it is put into lines; swaps are compared on this. */

@@ -1,6 +1,7 @@
 import type { Pass, Plan, Route } from '../types.js';
 import type { Book } from '../book/book.js';
-import type { Candidate, Task } from '../routes/candidates.js';
+import type { Candidate } from '../routes/candidate.js';
+import type { Task } from '../routes/candidates.js';
 import type { Assessment } from './assess.js';
 
 /** The plan in ids: agents taken, and the route of every mix on every surface, in working order. */

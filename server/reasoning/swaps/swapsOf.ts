@@ -1,7 +1,6 @@
 import { type Bench, type Mix, SCALES, type Swap } from '../types.js';
 import type { Book } from '../book/book.js';
 import { type Assessment, assess } from '../sheet/assess.js';
-import { normaliseBench } from '../facts/normaliseBench.js';
 
 const SHOWN = 2;
 
@@ -70,11 +69,10 @@ const changesOf = (book: Book, bench: Bench): readonly Change[] => [
 ];
 
 const mixChanges = (book: Book, bench: Bench, mix: Mix): readonly Change[] => {
-  const withMix = (changed: Mix): Bench =>
-    normaliseBench(book, {
-      ...bench,
-      mixes: bench.mixes.map((each) => (each === mix ? changed : each)),
-    });
+  const withMix = (changed: Mix): Bench => ({
+    ...bench,
+    mixes: bench.mixes.map((each) => (each === mix ? changed : each)),
+  });
   const parts = mix.parts.flatMap((part): readonly Change[] => {
     const rest = mix.parts.filter((each) => each !== part);
     const out: Change[] =
