@@ -678,6 +678,7 @@ export interface SheetLine {
 }
 
 export interface Amounts {
+  /** In working order. */
   readonly ml: readonly { readonly agent: string; readonly range: Range }[];
   readonly rags: Range;
 }

@@ -4,6 +4,8 @@ import type { Assessment } from './assess.js';
 
 const NOTHING: Range = { low: 0, high: 0 };
 
+const compare = (a: string, b: string): number => (a < b ? -1 : Number(a > b));
+
 const add = (a: Range, b: Range): Range => ({ low: a.low + b.low, high: a.high + b.high });
 
 /**
@@ -22,16 +24,15 @@ export const amountsOf = (book: Book, assessed: Assessment): Amounts => {
   });
   const sizeOf = (surface: string): 'small' | 'medium' | 'large' =>
     book.surfaces.get(surface)?.surface.size ?? 'large';
-  const ml = book.agents.flatMap((agent, index) => {
-    const surfaces = [...(once.get(index) ?? [])];
-    if (surfaces.length === 0) return [];
-    return [
-      {
-        agent: agent.id,
-        range: surfaces.map((surface) => agent.ml[sizeOf(surface)]).reduce(add, NOTHING),
-      },
-    ];
-  });
+  const ml = [...once]
+    .flatMap(([index, surfaces]) => {
+      const agent = book.agents[index];
+      if (agent === undefined) return [];
+      const range = [...surfaces].map((id) => agent.ml[sizeOf(id)]).reduce(add, NOTHING);
+      return [{ agent, range }];
+    })
+    .sort((a, b) => a.agent.stage - b.agent.stage || compare(a.agent.id, b.agent.id))
+    .map(({ agent, range }) => ({ agent: agent.id, range }));
   const rags = [...new Set(assessed.tasks.map((task) => task.surfaceId))]
     .map((surface) => book.catalogue.ragsFor[sizeOf(surface)])
     .reduce(add, NOTHING);

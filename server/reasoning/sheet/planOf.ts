@@ -9,7 +9,13 @@ export const planOf = (book: Book, assessed: Assessment): Plan => ({
   agents: agentIds(book, assessed.plan.agents),
   routes: assessed.tasks
     .map((task, index) => routeOf(book, task, assessed.choices[index]))
-    .sort((a, b) => turnOf(book, a) - turnOf(book, b) || compare(a, b)),
+    .sort(
+      (a, b) =>
+        turnOf(book, a) - turnOf(book, b) ||
+        compare(a.surface, b.surface) ||
+        stageOf(book, a) - stageOf(book, b) ||
+        compare(a.mix, b.mix),
+    ),
   hazard: assessed.plan.hazard,
   chosenFrom: assessed.plan.chosenFrom.toString(),
 });
@@ -19,12 +25,20 @@ const LAST = 1000;
 const turnOf = (book: Book, route: Route): number =>
   book.surfaces.get(route.surface)?.surface.turn ?? LAST;
 
-const compare = (a: Route, b: Route): number => (key(a) < key(b) ? -1 : Number(key(a) > key(b)));
+/** Stage of a route's first agent: on one surface the oil route goes before the soap route. */
+const stageOf = (book: Book, route: Route): number => {
+  const first = route.passes.find((pass) => pass.agent !== undefined)?.agent ?? '';
+  return book.agents[book.agentIndex.get(first) ?? -1]?.stage ?? 0;
+};
 
-const key = (route: Route): string => `${route.surface} ${route.mix}`;
+const compare = (a: string, b: string): number => (a < b ? -1 : Number(a > b));
 
+/** Ids of a set of agents in working order: oil before spirit before soap. */
 const agentIds = (book: Book, set: number): readonly string[] =>
-  book.agents.filter((_, index) => (set & (1 << index)) !== 0).map((agent) => agent.id);
+  book.agents
+    .filter((_, index) => (set & (1 << index)) !== 0)
+    .sort((a, b) => a.stage - b.stage)
+    .map((agent) => agent.id);
 
 const routeOf = (book: Book, task: Task, choice: Candidate | undefined): Route => {
   const common = { surface: task.surfaceId, mix: task.mix.id };

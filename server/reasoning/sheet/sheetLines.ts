@@ -45,7 +45,7 @@ export const sheetLines = (book: Book, found: Findings): readonly SheetLine[] =>
     ...levelLines(book, found),
     ...gloveLines(found),
     ...ruleLines(found),
-    ...agentLines(book, found),
+    ...agentLines(found),
     ...toolLines(found, base),
     ...ragLines(book, found),
     ...aidLines(book, found),
@@ -157,17 +157,13 @@ const thingsOf = (found: Findings): ReadonlyMap<string, readonly Values[]> => {
 };
 
 /** How each agent is put on, once, so that the tools' lines need only name it. */
-const agentLines = (book: Book, found: Findings): readonly Spoken[] => {
+const agentLines = (found: Findings): readonly Spoken[] => {
   const dried = found.bench.mixes.some((mix) => mix.dried) ? ['dried'] : [];
-  const stageOf = (agent: string): number =>
-    book.agents[book.agentIndex.get(agent) ?? -1]?.stage ?? 0;
-  return [...found.amounts.ml]
-    .sort((a, b) => stageOf(a.agent) - stageOf(b.agent))
-    .map(({ agent, range }) => ({
-      text: SPOKEN.agentHow,
-      values: { what: agent, agent, ml: range, dried },
-      because: [`agent.${agent}`],
-    }));
+  return found.amounts.ml.map(({ agent, range }) => ({
+    text: SPOKEN.agentHow,
+    values: { what: agent, agent, ml: range, dried },
+    because: [`agent.${agent}`],
+  }));
 };
 
 const toolLines = (found: Findings, base: string): readonly Spoken[] => {
