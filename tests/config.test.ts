@@ -3,7 +3,7 @@ import { readConfig } from '../server/config.js';
 
 describe('settings', () => {
   it('work with nothing set', () => {
-    expect(readConfig({})).toEqual({ host: '127.0.0.1', port: 3000, logLevel: 'info' });
+    expect(readConfig({})).toEqual({ host: '127.0.0.1', port: 3000, logLevel: 'warn' });
   });
 
   it('are read from the environment and cannot be changed afterwards', () => {

@@ -9,6 +9,7 @@ import { checkLevels } from './checks/levels.js';
 import { checkLines } from './checks/lines.js';
 import { checkPairs } from './checks/pairs.js';
 import { checkReferences } from './checks/references.js';
+import { checkSdsSections } from './checks/sdsSections.js';
 import { checkSources } from './checks/sources.js';
 import { checkTags } from './checks/tags.js';
 import { checkUsualBenches } from './checks/usualBenches.js';
@@ -27,6 +28,7 @@ const CHECKS = [
   checkBands,
   checkHazardCodes,
   checkLines,
+  checkSdsSections,
   checkUsualBenches,
 ];
 
@@ -55,8 +57,8 @@ function byPlace(
 }
 
 function asCatalogue(tables: Tables): Catalogue | undefined {
-  const { gloveFigures, bandFigures, ragsFor } = tables;
-  if (!gloveFigures || !bandFigures || !ragsFor) return undefined;
+  const { gloveFigures, oilFigures, sdsFigures, bandFigures, ragsFor } = tables;
+  if (!gloveFigures || !oilFigures || !sdsFigures || !bandFigures || !ragsFor) return undefined;
   return {
     sources: rowsOf(tables.sources),
     marks: rowsOf(tables.marks),
@@ -67,6 +69,12 @@ function asCatalogue(tables: Tables): Catalogue | undefined {
     pairs: rowsOf(tables.pairs),
     substances: rowsOf(tables.substances),
     hazardCodes: rowsOf(tables.hazardCodes),
+    oils: {
+      schemes: rowsOf(tables.dryingSchemes),
+      oils: rowsOf(tables.oils),
+      ...oilFigures.row,
+    },
+    sds: { sections: rowsOf(tables.sdsSections), ...sdsFigures.row },
     gloves: {
       materials: rowsOf(tables.materials),
       chart: rowsOf(tables.chart),

@@ -7,8 +7,10 @@ import { AgentRow, HazardCodeRow, SubstanceRow } from './schemas/agents.js';
 import { UsualBenchRow } from './schemas/bench.js';
 import * as gloves from './schemas/gloves.js';
 import { AdditiveRow, InkRow, MarkRow } from './schemas/inks.js';
+import { DryingSchemeRow, OilFigures, OilRow } from './schemas/oils.js';
 import * as precautions from './schemas/precautions.js';
 import { SourceRow } from './schemas/row.js';
+import { SdsFigures, SdsSectionRow } from './schemas/sdsSections.js';
 import { EquipmentRow, OtherRow, PairRow, PersonRow, SurfaceRow } from './schemas/surfaces.js';
 import { FirstAidRow, LineRow, RegionRow } from './schemas/words.js';
 
@@ -39,6 +41,8 @@ export function readTables(reader: Reader, dir: string) {
     usualBenches: whole('usual-benches.yaml', UsualBenchRow),
     regions: readRegions(reader, dir),
     ...readGloves(reader),
+    ...readOils(reader),
+    ...readSdsSections(reader),
     ...readPrecautions(reader),
     ...readNeverTogether(reader),
   };
@@ -52,6 +56,24 @@ function readGloves(reader: Reader) {
     chart: reader.list(file, ['chart'], gloves.GloveChartRowRow),
     breakthrough: reader.list(file, ['breakthrough'], gloves.BreakthroughRow),
     gloveFigures: reader.one(file, [], gloves.GloveFigures, figures),
+  };
+}
+
+function readOils(reader: Reader) {
+  const file = reader.open('oils.yaml');
+  const figures = without(file.value, ['schemes', 'oils']);
+  return {
+    dryingSchemes: reader.list(file, ['schemes'], DryingSchemeRow),
+    oils: reader.list(file, ['oils'], OilRow),
+    oilFigures: reader.one(file, [], OilFigures, figures),
+  };
+}
+
+function readSdsSections(reader: Reader) {
+  const file = reader.open('sds-sections.yaml');
+  return {
+    sdsSections: reader.list(file, ['sections'], SdsSectionRow),
+    sdsFigures: reader.one(file, [], SdsFigures, without(file.value, ['sections'])),
   };
 }
 

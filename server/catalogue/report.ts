@@ -2,9 +2,12 @@ import type { Catalogue, How } from '../reasoning/index.js';
 
 /** How many rows each table has, and how many of them were read, recalled or are common practice. */
 export function reportTables(catalogue: Catalogue): string {
-  const { gloves, bandRules, ragsFor, ...lists } = catalogue;
+  const { gloves, oils, sds, bandRules, ragsFor, ...lists } = catalogue;
   const tables: Readonly<Record<string, readonly object[]>> = {
     ...lists,
+    oils: oils.oils,
+    'oils: schemes': oils.schemes,
+    'sds sections': sds.sections,
     'gloves: materials': gloves.materials,
     'gloves: chart': gloves.chart,
     'gloves: breakthrough': gloves.breakthrough,

@@ -2,11 +2,8 @@
 export * from './types.js';
 export { type Reasoner, makeReasoner } from './sheet/makeReasoner.js';
 export { type FlammableClass, flammableClass } from './hazard/flammableClass.js';
-export {
-  type DryingClass,
-  type DryingScheme,
-  type OilFacts,
-  dryingClass,
-  mayRagsSelfHeat,
-} from './rags/dryingClass.js';
+export { dryingClass, mayRagsSelfHeat } from './rags/dryingClass.js';
+export { generatorCategory, isIgnitableWaste, wipesFaults } from './rags/waste.js';
+export { bestGloves, chartGrade, wearMinutes } from './gloves/glovesThatHold.js';
+export { gloveType, movementAdjusted, permeationLevel } from './gloves/permeation.js';
 export { PER_THING, SPOKEN } from './sheet/lineTexts.js';

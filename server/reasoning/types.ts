@@ -129,6 +129,8 @@ export interface Pair extends Row {
   readonly agent: string;
   readonly grade: Grade;
   readonly why: string;
+  /** How the agent is put on this surface, where neither of the agent's own ways fits. */
+  readonly apply?: string | undefined;
   /** A studio rule that is stricter than the material tables. */
   readonly studioGrade?: Grade | undefined;
   readonly studioWhy?: string | undefined;
@@ -435,16 +437,66 @@ export interface Region extends Row {
         readonly label: string;
         readonly words: string;
         readonly source: string;
+        /** Solvents whose wipes the rule does not cover when they are thrown away. */
+        readonly notThrownAway: readonly string[];
       }
     | undefined;
   /** Liquid waste with a flash point below this is ignitable waste. */
   readonly ignitableWasteBelowC?: number | undefined;
+  /** Watery liquid with less alcohol than this, by volume, is not. */
+  readonly notIgnitableUnderAlcoholPercent?: number | undefined;
+  /** Where those who make hazardous waste are sorted by how much, in kg a month. */
+  readonly generator?:
+    | {
+        readonly verySmallUpToKg: number;
+        readonly largeFromKg: number;
+        readonly largeOverAcuteKg: number;
+      }
+    | undefined;
   readonly deferTo: readonly { readonly role: string; readonly phrase: string }[];
   readonly fire: {
     readonly solvent: string;
     readonly oilRag: string;
     readonly neverOnSolvent: string;
   };
+}
+
+/** Where a scheme draws its lines, in grams of iodine per 100 g of oil; both ends are semi-drying. */
+export interface DryingScheme extends Row {
+  readonly name: string;
+  readonly semiDryingFrom: number;
+  readonly semiDryingTo: number;
+}
+
+/** Class of an oil by how well it dries in air. */
+export type DryingClass = 'drying' | 'semi-drying' | 'non-drying';
+
+export interface Oil extends Row {
+  readonly name: string;
+  /** Published range of its iodine value, grams of iodine per 100 g. */
+  readonly iodine?: Range | undefined;
+  /** Set where the name decides and not the number (tung, boiled or bodied oils, mineral oil). */
+  readonly byName?: DryingClass | 'does-not-dry' | undefined;
+}
+
+export interface OilRules {
+  /** From this iodine value on, rags with the oil count as self-heating. */
+  readonly selfHeatsFrom: number;
+  readonly schemes: readonly DryingScheme[];
+  readonly oils: readonly Oil[];
+}
+
+/** A section of the safety data sheet and what is found there. */
+export interface SdsSection extends Row {
+  readonly section: number;
+  readonly heading: string;
+  readonly holds: readonly string[];
+}
+
+export interface SdsRules {
+  readonly sections: readonly SdsSection[];
+  /** Number of the section that settles an unknown of each kind. */
+  readonly settledBy: Readonly<Record<Unknown['kind'], number>>;
 }
 
 /** A whole bench in one tap. */
@@ -464,6 +516,8 @@ export interface Catalogue {
   readonly pairs: readonly Pair[];
   readonly substances: readonly Substance[];
   readonly hazardCodes: readonly HazardCode[];
+  readonly oils: OilRules;
+  readonly sds: SdsRules;
   readonly gloves: GloveRules;
   readonly equipment: readonly Equipment[];
   readonly people: readonly Person[];

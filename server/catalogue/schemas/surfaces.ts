@@ -30,6 +30,7 @@ export const PairRow: z.ZodType<Pair> = z
     agent: z.string(),
     grade: Grading,
     why: Text,
+    apply: Text.optional(),
     studioGrade: Grading.optional(),
     studioWhy: Text.optional(),
   })

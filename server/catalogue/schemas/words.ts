@@ -6,7 +6,7 @@ import {
   type LineText,
   type Region,
 } from '../../reasoning/index.js';
-import { HowKnown, Id, Ids, Text, row } from './row.js';
+import { HowKnown, Id, Ids, Percent, Text, row } from './row.js';
 
 export const LineRow: z.ZodType<LineText> = z.strictObject({
   id: Id,
@@ -59,9 +59,23 @@ export const RegionRow: z.ZodType<Region> = z.strictObject({
   ),
   standards: z.array(z.strictObject({ title: Text, clause: Text, figure: Text, how: HowKnown })),
   wipes: z
-    .strictObject({ days: z.number().positive(), label: Text, words: Text, source: z.string() })
+    .strictObject({
+      days: z.number().positive(),
+      label: Text,
+      words: Text,
+      source: z.string(),
+      notThrownAway: z.array(Text),
+    })
     .optional(),
   ignitableWasteBelowC: z.number().optional(),
+  notIgnitableUnderAlcoholPercent: Percent.optional(),
+  generator: z
+    .strictObject({
+      verySmallUpToKg: z.number().positive(),
+      largeFromKg: z.number().positive(),
+      largeOverAcuteKg: z.number().positive(),
+    })
+    .optional(),
   deferTo: z.array(z.strictObject({ role: Text, phrase: Text })).min(1),
   fire: z.strictObject({ solvent: Text, oilRag: Text, neverOnSolvent: Text }),
 });

@@ -188,7 +188,7 @@ export const makeBook = (catalogue: Catalogue): Book => {
       ]),
       surface: spokenNames(catalogue.surfaces),
       agent: spokenNames([...catalogue.agents, ...catalogue.others]),
-      equipment: spokenNames(catalogue.equipment),
+      equipment: spokenNames([...catalogue.equipment, ...catalogue.others]),
     },
   };
 };

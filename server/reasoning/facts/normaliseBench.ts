@@ -1,4 +1,4 @@
-import type { Bench, BenchInput, Mix, MixInput, Room } from '../types.js';
+import type { Bench, BenchInput, Bottle, Mix, MixInput, PeopleInput } from '../types.js';
 import { type Book, resolveId } from '../book/book.js';
 
 type Part = Mix['parts'][number];
@@ -10,39 +10,65 @@ type Dose = Mix['additives'][number];
  */
 export const normaliseBench = (book: Book, input: BenchInput): Bench => {
   const region = input.region?.trim().toLowerCase() ?? 'other';
-  const resolved = (kind: keyof Book['spoken'], ids: readonly string[] | undefined): string[] =>
-    sortedOnce((ids ?? []).map((id) => resolveId(book, kind, id)).filter((id) => id !== ''));
   return {
     region: book.regions.has(region) ? region : 'other',
     mixes: plainMixes(book, input.mixes),
-    surfaces: resolved('surface', input.surfaces),
-    equipment: resolved('equipment', input.equipment),
+    surfaces: resolved(book, 'surface', input.surfaces),
+    equipment: resolved(book, 'equipment', input.equipment),
     ...(input.agentsAtHand === undefined
       ? {}
-      : { agentsAtHand: resolved('agent', input.agentsAtHand) }),
+      : { agentsAtHand: resolved(book, 'agent', input.agentsAtHand) }),
     uses: plainUses(book, input.uses ?? []),
-    bottles: [...(input.bottles ?? [])].sort((a, b) =>
-      compare(JSON.stringify(a), JSON.stringify(b)),
-    ),
-    ...(input.room === undefined ? {} : { room: plainRoom(input.room) }),
-    people: {
-      ...(input.people?.count === undefined ? {} : { count: input.people.count }),
-      under16: input.people?.under16 ?? false,
-      flags: sortedOnce((input.people?.flags ?? []).map((flag) => flag.trim().toLowerCase())),
-    },
+    bottles: plainBottles(book, input.bottles ?? []),
+    ...(input.room === undefined ? {} : { room: inKeyOrder(input.room) }),
+    people: plainPeople(input.people ?? {}),
   };
 };
+
+/** "Under 16" is a question of its own; ticked among the circumstances it means the same. */
+const plainPeople = (people: PeopleInput): Bench['people'] => {
+  const flags = (people.flags ?? []).map((flag) => flag.trim().toLowerCase());
+  return {
+    ...(people.count === undefined ? {} : { count: people.count }),
+    under16: (people.under16 ?? false) || flags.includes(UNDER_16),
+    flags: sortedOnce(flags.filter((flag) => flag !== UNDER_16 && flag !== '')),
+  };
+};
+
+const UNDER_16 = 'under16';
 
 const compare = (a: string, b: string): number => (a < b ? -1 : Number(a > b));
 
 const sortedOnce = (ids: readonly string[]): string[] => [...new Set(ids)].sort(compare);
 
-const plainRoom = (room: Room): Room =>
+const resolved = (
+  book: Book,
+  kind: keyof Book['spoken'],
+  ids: readonly string[] | undefined,
+): string[] =>
+  sortedOnce((ids ?? []).map((id) => resolveId(book, kind, id)).filter((id) => id !== ''));
+
+/** The same with its keys sorted and none of them empty. */
+const inKeyOrder = <T extends object>(thing: T): T =>
   Object.fromEntries(
-    Object.entries(room)
+    Object.entries(thing)
       .filter(([, value]) => value !== undefined)
       .sort(([a], [b]) => compare(a, b)),
-  );
+  ) as T;
+
+const plainBottles = (book: Book, bottles: readonly Bottle[]): Bench['bottles'] => {
+  const keyed = bottles.map((bottle) => {
+    const agent = resolveId(book, 'agent', bottle.agent);
+    const codes = bottle.hazardCodes;
+    const plain = inKeyOrder({
+      ...bottle,
+      agent,
+      hazardCodes: codes === undefined ? undefined : sortedOnce(codes),
+    });
+    return [JSON.stringify(plain), plain] as const;
+  });
+  return [...new Map(keyed).entries()].sort(([a], [b]) => compare(a, b)).map(([, each]) => each);
+};
 
 const plainUses = (book: Book, uses: NonNullable<BenchInput['uses']>): Bench['uses'] => {
   const once = new Map(
@@ -68,32 +94,32 @@ const plainMix = (book: Book, mix: MixInput): Omit<Mix, 'id'> => {
     additive: resolveId(book, 'additive', dose.additive),
     percent: dose.percent,
   }));
-  const isExtender = (id: string): boolean => book.inks.get(id)?.extender === true;
   const extenders = doses
-    .filter((dose) => isExtender(dose.additive))
+    .filter((dose) => isExtender(book, dose.additive))
     .map((dose) => ({ ink: dose.additive, share: dose.percent }));
-  const parts = mergeParts(
-    mix.parts.map((part) => ({ ink: resolveId(book, 'ink', part.ink), share: part.share })),
-    extenders,
-  );
+  const parts = mergeParts(book, [
+    ...mix.parts.map((part) => ({ ink: resolveId(book, 'ink', part.ink), share: part.share })),
+    ...extenders,
+  ]);
   const additives = largestOf(
-    doses.filter((dose) => !isExtender(dose.additive) && dose.additive !== ''),
+    doses.filter((dose) => !isExtender(book, dose.additive) && dose.additive !== ''),
     (dose) => dose.additive,
     (dose) => dose.percent,
   ).map(({ additive, percent }): Dose =>
     percent === undefined ? { additive } : { additive, percent },
   );
   const name = mix.name?.trim().replace(/\s+/g, ' ');
+  const on = resolved(book, 'surface', mix.on);
   return {
     ...(name === undefined || name === '' ? {} : { name }),
     parts,
     additives: additives.sort((a, b) => compare(a.additive, b.additive)),
     dried: mix.dried ?? false,
-    ...(mix.on === undefined || mix.on.length === 0
-      ? {}
-      : { on: sortedOnce(mix.on.map((id) => resolveId(book, 'surface', id))) }),
+    ...(on.length === 0 ? {} : { on }),
   };
 };
+
+const isExtender = (book: Book, ink: string): boolean => book.inks.get(ink)?.extender === true;
 
 interface LoosePart {
   readonly ink: string;
@@ -101,39 +127,46 @@ interface LoosePart {
 }
 
 /**
- * Parts and extenders as one list. An extender given as a percent of the mix takes its share and
- * leaves the rest to the others in proportion; one part without a share gets what is left.
+ * Parts and extenders as one list. An extender keeps the share that was said for it, and inks give
+ * way in proportion when all together come to more than the whole. One ink without a share gets what
+ * is left; an extender without one gets no figure, as nobody said how much.
  */
-const mergeParts = (parts: readonly LoosePart[], extenders: readonly LoosePart[]): Part[] => {
-  const named = largestOf(
+const mergeParts = (book: Book, parts: readonly LoosePart[]): Part[] => {
+  const once = largestOf(
     parts.filter((part) => part.ink !== ''),
     (part) => part.ink,
     (part) => part.share,
-  );
-  const asParts = largestOf(
-    extenders.filter((each) => !named.some((part) => part.ink === each.ink)),
-    (part) => part.ink,
-    (part) => part.share,
-  );
-  const taken = total(asParts);
-  const room = Math.max(0, 100 - taken) / 100;
-  const scaled = named.map((part) => ({
-    ink: part.ink,
-    share: part.share === undefined ? undefined : part.share * room,
-  }));
-  return filledUp([...scaled, ...asParts])
+  ).sort((a, b) => compare(a.ink, b.ink));
+  return filledUp(book, givenWay(book, once))
     .map(({ ink, share }): Part => (share === undefined ? { ink } : { ink, share: tenths(share) }))
     .sort((a, b) => (b.share ?? -1) - (a.share ?? -1) || compare(a.ink, b.ink));
+};
+
+const WHOLE = 100;
+
+const givenWay = (book: Book, parts: readonly LoosePart[]): readonly LoosePart[] => {
+  const extended = total(parts.filter((part) => isExtender(book, part.ink)));
+  const rest = total(parts) - extended;
+  const room = Math.max(0, WHOLE - extended);
+  // Less than one percent over is rounding, so that a bench made plain stays as it is.
+  if (extended === 0 || rest < room + 1) return parts;
+  return parts.map((part) =>
+    part.share === undefined || isExtender(book, part.ink)
+      ? part
+      : { ink: part.ink, share: (part.share * room) / rest },
+  );
 };
 
 const total = (parts: readonly LoosePart[]): number =>
   parts.reduce((sum, part) => sum + (part.share ?? 0), 0);
 
-const filledUp = (parts: readonly LoosePart[]): readonly LoosePart[] => {
-  const open = parts.filter((part) => part.share === undefined);
-  const left = 100 - total(parts);
-  if (open.length !== 1 || left < 0) return parts;
-  return parts.map((part) => (part.share === undefined ? { ...part, share: left } : part));
+const filledUp = (book: Book, parts: readonly LoosePart[]): readonly LoosePart[] => {
+  const [open, ...others] = parts.filter((part) => part.share === undefined);
+  const left = WHOLE - total(parts);
+  if (open === undefined || others.length > 0 || left < 0 || isExtender(book, open.ink)) {
+    return parts;
+  }
+  return parts.map((part) => (part === open ? { ...part, share: left } : part));
 };
 
 const tenths = (share: number): number => Math.round(share * 10) / 10;

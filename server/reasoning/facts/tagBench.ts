@@ -1,17 +1,6 @@
 import type { Bench, Flag, Mix, Unknown } from '../types.js';
 import type { Book } from '../book/book.js';
 
-/** SDS section that settles an unknown of each kind. */
-const SDS_SECTION: Readonly<Record<Unknown['kind'], number>> = {
-  ink: 2,
-  additive: 2,
-  surface: 10,
-  agent: 2,
-  equipment: 8,
-  person: 11,
-  air: 8,
-};
-
 /** What is present, before any plan: tags, whatever nobody knows, and doses out of the usual. */
 export interface BenchFacts {
   readonly tags: ReadonlySet<string>;
@@ -27,6 +16,7 @@ const GROUP = 6;
 
 /** Reads a bench against the tables. Only ever adds tags: that is what makes the rules monotone. */
 export const tagBench = (book: Book, bench: Bench): BenchFacts => {
+  const { settledBy } = book.catalogue.sds;
   const bearers = new Map<string, string[]>();
   const unknown: Unknown[] = [];
   const flags: Flag[] = [];
@@ -41,9 +31,9 @@ export const tagBench = (book: Book, bench: Bench): BenchFacts => {
     for (const mark of marks ?? []) bear(`mark.${mark}`, row);
   };
   const notKnown = (kind: Unknown['kind'], id: string): void => {
-    bear(`unknown.${kind}`, `unknown.${id}`);
+    bear(`unknown.${kind}`, `${kind}.${id}`);
     if (!unknown.some((each) => each.kind === kind && each.id === id)) {
-      unknown.push({ kind, id, sdsSection: SDS_SECTION[kind] });
+      unknown.push({ kind, id, sdsSection: settledBy[kind] });
     }
   };
   const meet = (kind: 'ink' | 'additive' | 'equipment' | 'surface', id: string): void => {
@@ -65,12 +55,17 @@ export const tagBench = (book: Book, bench: Bench): BenchFacts => {
   }
   const surfaces = withBrought(book, bench);
   for (const id of surfaces) meet('surface', id);
-  for (const id of bench.equipment) meet('equipment', id);
+  for (const id of bench.equipment) {
+    const other = book.others.get(id);
+    if (other === undefined) meet('equipment', id);
+    else present('other', id, other.marks);
+  }
 
   for (const id of bench.agentsAtHand ?? []) {
     const other = book.others.get(id);
     if (other !== undefined) present('other', id, other.marks);
-    else if (!book.agentIndex.has(id)) unknown.push({ kind: 'agent', id, sdsSection: 2 });
+    else if (!book.agentIndex.has(id))
+      unknown.push({ kind: 'agent', id, sdsSection: settledBy.agent });
   }
   for (const use of bench.uses) {
     bear('state.used', `agent.${use.agent}`);
@@ -90,7 +85,7 @@ export const tagBench = (book: Book, bench: Bench): BenchFacts => {
   if ((bench.people.count ?? 1) >= GROUP) bear('people.group', 'people.group');
   const air = bench.room?.air;
   if (air !== undefined && book.heightOf('air', air) < 0) {
-    unknown.push({ kind: 'air', id: air, sdsSection: SDS_SECTION.air });
+    unknown.push({ kind: 'air', id: air, sdsSection: settledBy.air });
   }
   return { tags: new Set(bearers.keys()), bearers, unknown, flags, surfaces };
 };

@@ -30,4 +30,4 @@ export const streamsReached = (book: Book, assessed: Assessment): readonly Strea
     .sort((a, b) => book.heightOf('rags', b.level) - book.heightOf('rags', a.level));
 };
 
-const isThing = (row: string): boolean => /^(ink|additive|agent|unknown)\./.test(row);
+const isThing = (row: string): boolean => /^(ink|additive|agent)\./.test(row);

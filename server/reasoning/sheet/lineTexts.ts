@@ -20,11 +20,13 @@ export const SPOKEN = {
   },
   noSurfaces: 'no-surfaces',
   noMixes: 'no-mixes',
+  noAgent: 'no-agent',
   wipesRule: 'wipes-rule',
   wasteCodes: 'waste-codes',
   usedSpirit: 'used-spirit',
   usedSpiritNoCode: 'used-spirit-ask',
   call: 'aid-call',
+  callMany: 'aid-call-many',
   doors: {
     eye: 'aid-eye',
     skin: 'aid-skin',

@@ -9,6 +9,7 @@ import {
   type Value,
 } from '../types.js';
 import type { Book } from '../book/book.js';
+import { isIgnitableWaste } from '../rags/waste.js';
 import { PER_THING, SPOKEN } from './lineTexts.js';
 
 type Values = Readonly<Record<string, Value>>;
@@ -43,7 +44,7 @@ export const sheetLines = (book: Book, found: Findings): readonly SheetLine[] =>
     ...frameLines(found, base),
     ...unknownLines(found, base),
     ...levelLines(book, found),
-    ...gloveLines(found),
+    ...gloveLines(found, base),
     ...ruleLines(found),
     ...agentLines(found),
     ...toolLines(found, base),
@@ -62,6 +63,7 @@ const frameLines = (found: Findings, base: string): readonly Spoken[] => {
     ...(bench.surfaces.length === 0 && bench.mixes.every((mix) => mix.on === undefined)
       ? [{ text: SPOKEN.noSurfaces, because: [base] }]
       : []),
+    ...(needsNoAgent(found.plan) ? [{ text: SPOKEN.noAgent, because: [base] }] : []),
     ...found.flags.flatMap((flag): readonly Spoken[] => {
       if (flag.kind === 'bottle-used') {
         return [{ text: SPOKEN.bottleUsed, values: flag.values, because: [flag.subject] }];
@@ -72,6 +74,11 @@ const frameLines = (found: Findings, base: string): readonly Spoken[] => {
     }),
   ];
 };
+
+/** Nothing on the bench is washed: it is scraped, spent as a rag, or kept clean. */
+const needsNoAgent = ({ routes }: Sheet['plan']): boolean =>
+  routes.length > 0 &&
+  routes.every(({ stuck, passes }) => stuck === undefined && !passes.some((pass) => pass.agent));
 
 const unknownLines = (found: Findings, base: string): readonly Spoken[] =>
   found.unknown.map((each) => {
@@ -122,8 +129,9 @@ const gloveLine = (found: Findings, text: string, because: Because, folded: Beca
   };
 };
 
-const gloveLines = (found: Findings): readonly Spoken[] => {
-  const { changeAfterMin, because } = found.gloves;
+const gloveLines = (found: Findings, base: string): readonly Spoken[] => {
+  const { changeAfterMin } = found.gloves;
+  const because = found.gloves.because.length === 0 ? [base] : found.gloves.because;
   if (changeAfterMin === undefined) return [{ text: SPOKEN.glovesChangeTorn, because }];
   return changeAfterMin === 0
     ? [{ text: SPOKEN.glovesChangeNow, because }]
@@ -227,11 +235,13 @@ const ragLines = (book: Book, found: Findings): readonly Spoken[] => {
   ];
 };
 
-/** Codes that a waste may have here: an ignitable one only below the region's flash point. */
+/** Codes that a waste may have here: an ignitable one only for what lights easily. */
 const codesFor = (found: Findings, waste: string): readonly string[] => {
   const { region, lowestFlashC } = found;
-  const limit = region.ignitableWasteBelowC;
-  const isIgnitable = limit === undefined || lowestFlashC === undefined || lowestFlashC < limit;
+  const isIgnitable = isIgnitableWaste(region, {
+    flashPointC: lowestFlashC,
+    selfHeating: found.streams.some((stream) => stream.id === waste && stream.selfHeating),
+  });
   return region.wasteCodes
     .filter(
       (code) =>
@@ -245,7 +255,7 @@ const codesFor = (found: Findings, waste: string): readonly string[] => {
 const aidLines = (book: Book, found: Findings): readonly Spoken[] => {
   const region = `region.${found.region.id}`;
   return [
-    { text: SPOKEN.call, because: [region] },
+    { text: hasManyLines(found.region) ? SPOKEN.callMany : SPOKEN.call, because: [region] },
     ...Object.entries(SPOKEN.doors).map(([door, text]) => ({
       text,
       because: [
@@ -257,6 +267,11 @@ const aidLines = (book: Book, found: Findings): readonly Spoken[] => {
     })),
   ];
 };
+
+/** More poison lines than one line can name: then the list of numbers is pointed at. */
+const hasManyLines = (region: Region): boolean => region.poison.length > MOST_LINES_NAMED;
+
+const MOST_LINES_NAMED = 3;
 
 /** One line a text and figures, reasons joined; sorted by phase, rank and id. */
 const inOrder = (book: Book, spoken: readonly Spoken[]): readonly SheetLine[] => {

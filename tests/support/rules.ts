@@ -1,0 +1,9 @@
+import { fileURLToPath } from 'node:url';
+import { loadCatalogue } from '../../server/catalogue/index.js';
+import { makeReasoner } from '../../server/reasoning/index.js';
+import { makeWords } from '../../server/words/index.js';
+
+/** The tables of the project, read once for each test file. */
+export const catalogue = loadCatalogue(fileURLToPath(new URL('../../rules/', import.meta.url)));
+export const reasoner = makeReasoner(catalogue);
+export const words = makeWords(catalogue);
