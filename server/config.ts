@@ -10,7 +10,7 @@ const Port = z
 const Settings = z.object({
   HOST: z.string().min(1).default('127.0.0.1'),
   PORT: Port.default(3000),
-  LOG_LEVEL: z.enum(['fatal', 'error', 'warn', 'info', 'debug', 'trace', 'silent']).default('info'),
+  LOG_LEVEL: z.enum(['fatal', 'error', 'warn', 'info', 'debug', 'trace', 'silent']).default('warn'),
 });
 
 /** What the process was told from outside. */

@@ -5,6 +5,7 @@ export const ERRORS = {
   VIEWS_WRONG: { status: 500, message: 'A page template cannot be used. {problems}' },
   REQUEST_UNREADABLE: { status: 400, message: 'The request could not be read.' },
   BENCH_WRONG: { status: 422, message: 'The bench was read, but something on it cannot be used.' },
+  BODY_WRONG: { status: 422, message: 'The body was read, but something in it cannot be used.' },
   PAGE_UNKNOWN: { status: 404, message: 'There is no page at this address.' },
   RULE_UNKNOWN: { status: 404, message: 'No table has a row called {id}.' },
   UNEXPECTED: { status: 500, message: 'Something went wrong on our side.' },

@@ -1,0 +1,11 @@
+import type { FastifyInstance } from 'fastify';
+
+/** Says that the process answers, and with which program and tables. */
+export function useHealth(
+  app: FastifyInstance,
+  versions: { readonly version: string; readonly rules: string },
+): void {
+  app.get('/healthz', (_request, reply) =>
+    reply.header('cache-control', 'no-store').send({ status: 'ok', ...versions }),
+  );
+}

@@ -1,0 +1,86 @@
+import type { Catalogue, Range, Region, ScaleId, SheetLine } from '../reasoning/index.js';
+import { amountText, type AmountKind } from './amounts.js';
+import { makeLines, type LineWords } from './lines.js';
+import { makeNames, type NameKind } from './names.js';
+import { makePasses, type PassWords } from './passes.js';
+import { makeRegions, type RegionWords } from './regions.js';
+import { rowTexts, type RowText } from './rows.js';
+import { makeSayings, type Sayings } from './sayings.js';
+
+export { inside, joined, opening } from './joined.js';
+export { makeMessages, type Messages } from './messages.js';
+export type { NameKind } from './names.js';
+export type { FirstAidWords } from './regions.js';
+export type { RowText } from './rows.js';
+
+/** Everything of a sheet that people read, from the tables. Ids in, words out. */
+export interface Words extends PassWords, RegionWords, Sayings {
+  /** The label of a row; what was typed when no table knows it. */
+  readonly name: (kind: NameKind, id: string) => string;
+  readonly short: (kind: NameKind, id: string) => string;
+  readonly line: (line: SheetLine, regionId: string) => LineWords;
+  readonly level: (scale: ScaleId, levelId: string) => string;
+  readonly amount: (range: Range, kind: AmountKind, regionId: string) => string;
+  /** What a rag stream is called, what it goes into and when that is emptied. */
+  readonly stream: (streamId: string) => StreamWords;
+  /** What must stop when these are on one bench. */
+  readonly never: (neverTogetherId: string) => string;
+  /** The row that an id of `because` stands for. */
+  readonly row: (rowId: string) => RowText | undefined;
+  readonly rows: () => readonly RowText[];
+}
+
+interface StreamWords {
+  readonly name: string;
+  readonly container: string;
+  readonly emptied: string;
+}
+
+export function makeWords(catalogue: Catalogue): Words {
+  const names = makeNames(catalogue);
+  const regionOf = makeRegionOf(catalogue);
+  const levels = new Map(
+    catalogue.scales.flatMap((scale) =>
+      scale.levels.map((level) => [`${scale.id}.${level.id}`, level.name] as const),
+    ),
+  );
+  const level = (scale: ScaleId, levelId: string): string =>
+    levels.get(`${scale}.${levelId}`) ?? levelId;
+  const levelNames = new Map(
+    catalogue.scales.flatMap((scale) => scale.levels.map((one) => [one.id, one.name] as const)),
+  );
+  const anyLevel = (levelId: string): string | undefined => levelNames.get(levelId);
+  const passWords = makePasses(catalogue);
+  const streams = new Map(catalogue.streams.map((row) => [row.id, row]));
+  const stops = new Map(catalogue.neverTogether.map((row) => [row.id, row.words]));
+  const texts = rowTexts(catalogue, names);
+  const list = [...texts.values()];
+  return {
+    name: names.name,
+    short: names.short,
+    line: makeLines(catalogue, { names, passWords, anyLevel, regionOf }),
+    level,
+    ...passWords,
+    ...makeRegions(catalogue, regionOf),
+    ...makeSayings(names, level),
+    amount: (range, kind, regionId) => amountText(range, kind, regionOf(regionId).units),
+    stream: (streamId) => {
+      const { name = streamId, container = '', emptied = '' } = streams.get(streamId) ?? {};
+      return { name, container, emptied };
+    },
+    never: (id) => stops.get(id) ?? id,
+    row: (rowId) => texts.get(rowId),
+    rows: () => list,
+  };
+}
+
+/** The region of an id; when no table has it, the row for everywhere else. */
+function makeRegionOf(catalogue: Catalogue): (regionId: string) => Region {
+  const regions = new Map(catalogue.regions.map((region) => [region.id, region]));
+  const elsewhere = catalogue.regions.find((region) => region.id === 'other');
+  return (regionId) => {
+    const region = regions.get(regionId) ?? elsewhere;
+    if (!region) throw new Error(`no region ${regionId}, and none for everywhere else`);
+    return region;
+  };
+}
