@@ -4,6 +4,6 @@ export { type Reasoner, makeReasoner } from './sheet/makeReasoner.js';
 export { type FlammableClass, flammableClass } from './hazard/flammableClass.js';
 export { dryingClass, mayRagsSelfHeat } from './rags/dryingClass.js';
 export { generatorCategory, isIgnitableWaste, wipesFaults } from './rags/waste.js';
-export { bestGloves, chartGrade, wearMinutes } from './gloves/glovesThatHold.js';
-export { gloveType, movementAdjusted, permeationLevel } from './gloves/permeation.js';
+export { bestGloves, chartGrade } from './gloves/glovesThatHold.js';
+export { gloveType, permeationLevel } from './gloves/permeation.js';
 export { PER_THING, SPOKEN } from './sheet/lineTexts.js';

@@ -2,8 +2,10 @@ import formbody from '@fastify/formbody';
 import fastify, { type FastifyBaseLogger, type FastifyInstance } from 'fastify';
 import { dryingClassApi } from './api/dryingClass.js';
 import { flammableClassApi } from './api/flammableClass.js';
+import { gloveCalculators } from './api/gloveCalculators.js';
 import { useOpenApi } from './api/openApi.js';
 import { sheetApi } from './api/sheet.js';
+import { wasteCalculators } from './api/wasteCalculators.js';
 import { knownIds } from './forms/known.js';
 import { benchPages } from './pages/bench.js';
 import { helpNowPages } from './pages/helpNow.js';
@@ -71,6 +73,8 @@ export async function buildApp(parts: AppParts): Promise<FastifyInstance> {
   sheetApi(app, { ...parts, known });
   flammableClassApi(app, parts);
   dryingClassApi(app, parts);
+  gloveCalculators(app, parts);
+  wasteCalculators(app, parts);
   await app.ready();
   return app;
 }

@@ -8,11 +8,10 @@ import {
   gloveType,
   isIgnitableWaste,
   mayRagsSelfHeat,
-  movementAdjusted,
   permeationLevel,
-  wearMinutes,
   wipesFaults,
 } from '../../server/reasoning/index.js';
+import { wearMinutes } from '../../server/reasoning/gloves/glovesThatHold.js';
 import { catalogue } from '../support/rules.js';
 
 /** What a case of one kind is given, and what the project then answers. */
@@ -101,10 +100,6 @@ export const checks = {
       wearMinutes(gloves, rowOf(catalogue.agents, agent), material, thickness),
   ),
   breakthrough: aCheck(z.strictObject({ row: Id }), ({ row }) => rowOf(gloves.breakthrough, row)),
-  'moved minutes': aCheck(
-    z.strictObject({ labMinutes: z.number(), cutPercent: z.number() }),
-    ({ labMinutes, cutPercent }) => movementAdjusted(labMinutes, cutPercent),
-  ),
 
   /* Surfaces */
   pair: aCheck(z.strictObject({ surface: Id, agent: Id }), ({ surface, agent }) =>

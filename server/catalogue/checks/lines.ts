@@ -44,5 +44,5 @@ const OF_REGION = [
 const IN_LINES = [
   ...OF_REGION,
   ...['what', 'section', 'percent', 'usual', 'highest', 'have', 'level', 'materials'],
-  ...['surface', 'passes', 'agent', 'agents', 'how', 'ml', 'items', 'rags', 'codes'],
+  ...['surface', 'inks', 'passes', 'agent', 'agents', 'how', 'ml', 'items', 'rags', 'codes'],
 ];

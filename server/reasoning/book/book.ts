@@ -17,6 +17,7 @@ import { SCALES } from '../types.js';
 import { type AgentHazard, agentHazard, hazardFacts } from '../hazard/agentHazard.js';
 import type { Candidate } from '../routes/candidate.js';
 import type { AgentSet } from './agentSet.js';
+import { sure } from './sure.js';
 
 /** A rule made ready: its tags as numbers, its levels as places on their scales. */
 export interface ReadyRule {
@@ -33,6 +34,8 @@ export interface ReadySurface {
   readonly stands: AgentSet;
   /** Those of them that may only be wiped on and off. */
   readonly brief: AgentSet;
+  /** Agents that leave nothing on it that must come off. */
+  readonly leavesClean: AgentSet;
   /** Choices already worked out, by the set of agents that lift the mix. */
   readonly choices: Map<AgentSet, readonly Candidate[]>;
 }
@@ -102,13 +105,13 @@ export const makeBook = (catalogue: Catalogue): Book => {
   const { agents } = catalogue;
   const agentIndex = new Map(agents.map((agent, index) => [agent.id, index]));
   const setOf = (ids: readonly string[]): AgentSet =>
-    ids.reduce((set, id) => set | (1 << (agentIndex.get(id) ?? 31)), 0);
+    ids.reduce((set, id) => set | (1 << sure(agentIndex.get(id))), 0);
   const allAgents = setOf(agents.map((agent) => agent.id));
 
   const substances = byId(catalogue.substances);
   const scales = SCALES.map((id) => catalogue.scales.find((scale) => scale.id === id));
   const heightOf = (scale: ScaleId, level: string): number =>
-    scales[SCALES.indexOf(scale)]?.levels.findIndex((each) => each.id === level) ?? -1;
+    sure(scales[SCALES.indexOf(scale)]).levels.findIndex((each) => each.id === level);
 
   const tags = new Map<string, number>();
   const tag = (name: string): number => {
@@ -130,7 +133,7 @@ export const makeBook = (catalogue: Catalogue): Book => {
       })),
       ...rule.streams.map((id) => ({
         scale: SCALES.indexOf('rags'),
-        height: heightOf('rags', streams.get(id)?.level ?? ''),
+        height: heightOf('rags', sure(streams.get(id)).level),
       })),
     ],
   }));
@@ -142,11 +145,9 @@ export const makeBook = (catalogue: Catalogue): Book => {
     surfaces: readySurfaces(catalogue, setOf),
     agents,
     agentIndex,
-    agentHazards: agents.map((agent) => {
-      const substance = substances.get(agent.substance);
-      if (substance === undefined) throw new Error(`no substance for agent ${agent.id}`);
-      return agentHazard(hazardFacts(substance), catalogue.bandRules);
-    }),
+    agentHazards: agents.map((agent) =>
+      agentHazard(hazardFacts(sure(substances.get(agent.substance))), catalogue.bandRules),
+    ),
     allAgents,
     followUps: agents.map((agent) => setOf(agent.followUps)),
     inkLifts: new Map(
@@ -220,6 +221,14 @@ const readySurfaces = (
         surface,
         stands: setOf(stands.get(surface.id) ?? []),
         brief: setOf(brief.get(surface.id) ?? []),
+        leavesClean: setOf(
+          catalogue.agents
+            .filter(
+              ({ residue }) =>
+                residue === 'none' || (residue === 'oil-film' && surface.oilFilm === 'may-stay'),
+            )
+            .map((agent) => agent.id),
+        ),
         choices: new Map<AgentSet, readonly Candidate[]>(),
       },
     ]),

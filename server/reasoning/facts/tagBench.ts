@@ -25,10 +25,10 @@ export const tagBench = (book: Book, bench: Bench): BenchFacts => {
     if (rows === undefined) bearers.set(tag, [row]);
     else if (!rows.includes(row)) rows.push(row);
   };
-  const present = (kind: string, id: string, marks: readonly string[] | undefined): void => {
+  const present = (kind: string, id: string, marks: readonly string[]): void => {
     const row = `${kind}.${id}`;
     bear(row, row);
-    for (const mark of marks ?? []) bear(`mark.${mark}`, row);
+    for (const mark of marks) bear(`mark.${mark}`, row);
   };
   const notKnown = (kind: Unknown['kind'], id: string): void => {
     bear(`unknown.${kind}`, `${kind}.${id}`);

@@ -24,7 +24,3 @@ export const gloveType = (
   );
   return met?.type ?? null;
 };
-
-/** Minutes that are left of a laboratory time when hand movement cuts it by some percent. */
-export const movementAdjusted = (labMinutes: number, cutPercent: number): number =>
-  labMinutes * (1 - cutPercent / 100);

@@ -74,17 +74,16 @@ export const agentHazard = (facts: HazardFacts, rules: BandRules): AgentHazard =
       ? null
       : flammableClass({ flashPointC: facts.flashPointC, boilingPointC: facts.boilingPointC }).ghs
           .category;
-  const isFireCode = (code: string): boolean => rules.fireCodes[code] !== undefined;
   const fire = Math.max(
     fireRank(fireCategory ?? 'none', rules),
     ...facts.hazardCodes
-      .filter(isFireCode)
-      .map((code) => fireRank(rules.fireCodes[code] ?? '', rules)),
+      .flatMap((code) => rules.fireCodes[code] ?? [])
+      .map((category) => fireRank(category, rules)),
   );
   const health = Math.max(
     0,
     ...facts.hazardCodes
-      .filter((code) => !isFireCode(code))
+      .filter((code) => rules.fireCodes[code] === undefined)
       .map((code) => rules.health[code] ?? worstRank(rules)),
   );
   return {

@@ -1,5 +1,6 @@
 import { SCALES } from '../types.js';
 import type { Book, ReadyRule } from '../book/book.js';
+import { sure } from '../book/sure.js';
 
 /** How high each scale must go, and who says so. */
 export interface Held {
@@ -38,7 +39,7 @@ export const holdRules = (
   );
   const heights = SCALES.map(() => 0);
   const raise = (scale: number, height: number): void => {
-    heights[scale] = joinHeights(heights[scale] ?? 0, height);
+    heights[scale] = joinHeights(sure(heights[scale]), height);
   };
   for (const rule of rules) for (const each of rule.heights) raise(each.scale, each.height);
   for (const each of demands) raise(each.scale, each.height);

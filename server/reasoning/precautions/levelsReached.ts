@@ -1,5 +1,6 @@
 import { type LevelReached, SCALES } from '../types.js';
 import type { Book } from '../book/book.js';
+import { sure } from '../book/sure.js';
 import type { Demand, Held } from './holdRules.js';
 
 /** The level of every scale with the rows that asked for it, milder ones folded. */
@@ -9,7 +10,8 @@ export const levelsReached = (
   demands: readonly Demand[],
 ): readonly LevelReached[] =>
   SCALES.map((scale, index) => {
-    const height = held.heights[index] ?? 0;
+    const height = sure(held.heights[index]);
+    const { levels } = sure(book.catalogue.scales.find((each) => each.id === scale));
     const asked = [
       ...held.rules.flatMap(({ rule, heights }) =>
         heights
@@ -24,7 +26,7 @@ export const levelsReached = (
     const because = rowsAt((each) => each === height);
     return {
       scale,
-      level: book.catalogue.scales.find((each) => each.id === scale)?.levels[height]?.id ?? '',
+      level: sure(levels[height]).id,
       height,
       because,
       folded: rowsAt((each) => each < height).filter((row) => !because.includes(row)),

@@ -1,6 +1,7 @@
 import type { Bench, Mix, StuckReason, Surface } from '../types.js';
 import { type AgentSet, sizeOf } from '../book/agentSet.js';
 import type { Book, ReadySurface } from '../book/book.js';
+import { sure } from '../book/sure.js';
 import type { AgentHazard } from '../hazard/agentHazard.js';
 import type { Candidate } from './candidate.js';
 
@@ -13,6 +14,13 @@ export interface Task {
   readonly stuck: StuckReason | undefined;
   /** Mildest choices were everything at hand; only when stuck for want of them. */
   readonly wouldDo: readonly Candidate[];
+  /**
+   * Agents that any part of the mix alone could be taken off with here, and what may follow them.
+   * Whatever is chosen for a mix with less in it is among them.
+   */
+  readonly mightUse: AgentSet;
+  /** Band that it counts as, the worst when stuck; below all of them where nothing is to be done. */
+  readonly band: number;
 }
 
 /** Agents that take every part of a mix off, and those that must not touch it. */
@@ -22,6 +30,8 @@ export interface MixLifts {
   readonly never: AgentSet;
   readonly finish: AgentSet | undefined;
   readonly known: boolean;
+  /** Agents that take at least one part off, and what may follow them. */
+  readonly anyPart: AgentSet;
 }
 
 /**
@@ -30,6 +40,7 @@ export interface MixLifts {
  */
 export const mixLifts = (book: Book, mix: Mix): MixLifts => {
   let lifts = book.allAgents;
+  let anyPart = 0;
   let never = 0;
   let finish: AgentSet | undefined;
   let known = mix.parts.length > 0;
@@ -39,7 +50,9 @@ export const mixLifts = (book: Book, mix: Mix): MixLifts => {
       known = false;
       continue;
     }
-    lifts &= (mix.dried ? ink.dried : ink.wet) & ~ink.never;
+    const liftsPart = (mix.dried ? ink.dried : ink.wet) & ~ink.never;
+    lifts &= liftsPart;
+    anyPart |= liftsPart | (ink.finish ?? 0);
     if (ink.finish !== undefined) finish = (finish ?? book.allAgents) & ink.finish;
   }
   for (const dose of mix.additives) {
@@ -51,7 +64,10 @@ export const mixLifts = (book: Book, mix: Mix): MixLifts => {
     lifts &= additive.lifts;
     never |= additive.never;
   }
-  return { lifts: lifts & ~never, never, finish, known };
+  book.followUps.forEach((next, agent) => {
+    if ((anyPart & (1 << agent)) !== 0) anyPart |= next;
+  });
+  return { lifts: lifts & ~never, never, finish, known, anyPart };
 };
 
 /** Every mix on every surface it is on, with the choices of the mildest band for each. */
@@ -92,17 +108,44 @@ const taskOf = (
   hazards: readonly AgentHazard[],
 ): Task => {
   const ready = book.surfaces.get(surfaceId);
-  const task = { mix, surfaceId, surface: ready?.surface, choices: [], wouldDo: [] };
+  const mightUse = lifts.anyPart & (ready?.stands ?? book.allAgents);
+  const band = book.worstBand;
+  const task = {
+    mix,
+    surfaceId,
+    surface: ready?.surface,
+    choices: [],
+    wouldDo: [],
+    mightUse,
+    band,
+  };
   if (ready === undefined) return { ...task, stuck: 'unknown-surface' };
-  if (ready.surface.method !== 'wash') return { ...task, stuck: undefined };
+  if (ready.surface.method !== 'wash') {
+    return { ...task, mightUse: 0, band: -1, stuck: undefined };
+  }
   if (!lifts.known) return { ...task, stuck: 'unknown-ink' };
   if (lifts.lifts === 0) return { ...task, stuck: 'parts-share-no-agent' };
   const choices = mildestChoices(book, lifts, ready, hand, hazards);
-  if (choices.length > 0) return { ...task, choices, stuck: undefined };
+  if (choices[0] !== undefined)
+    return { ...task, choices, band: choices[0].band, stuck: undefined };
   const wouldDo =
     hand === book.allAgents ? [] : mildest(candidates(book, lifts, ready, book.allAgents, hazards));
-  return { ...task, wouldDo, stuck: wouldDo.length > 0 ? 'not-at-hand' : 'all-harm' };
+  if (wouldDo[0] === undefined) return { ...task, stuck: 'all-harm' };
+  return {
+    ...task,
+    wouldDo,
+    band: Math.max(wouldDo[0].band, bandOf(hazards, mightUse & hand)),
+    stuck: 'not-at-hand',
+  };
 };
+
+/** The harshest band among these agents; 0 when there are none. */
+export const bandOf = (hazards: readonly AgentHazard[], agents: AgentSet): number =>
+  hazards.reduce(
+    (worst, hazard, agent) =>
+      (agents & (1 << agent)) === 0 ? worst : Math.max(worst, hazard.band),
+    0,
+  );
 
 /**
  * The choices of the mildest band. Remembered for the generic agents, all at hand, which is nearly
@@ -136,7 +179,7 @@ const mildest = (all: readonly Candidate[]): readonly Candidate[] => {
 const candidates = (
   book: Book,
   lifts: MixLifts,
-  { surface, stands, brief }: ReadySurface,
+  { stands, brief, leavesClean }: ReadySurface,
   hand: AgentSet,
   hazards: readonly AgentHazard[],
 ): readonly Candidate[] => {
@@ -144,7 +187,7 @@ const candidates = (
   const found: Candidate[] = [];
   for (let agent = 0; agent < book.agents.length; agent += 1) {
     if ((lifts.lifts & usable & (1 << agent)) === 0) continue;
-    const needed = followUpsNeeded(book, lifts, surface, agent);
+    const needed = followUpsNeeded(book, lifts, leavesClean, agent);
     if (needed === undefined) {
       found.push(candidate(agent, undefined, brief, hazards));
       continue;
@@ -160,22 +203,13 @@ const candidates = (
 const followUpsNeeded = (
   book: Book,
   lifts: MixLifts,
-  surface: Surface,
+  leavesClean: AgentSet,
   agent: number,
 ): AgentSet | undefined => {
   const bit = 1 << agent;
-  if (lifts.finish !== undefined) {
-    return (lifts.finish & bit) === 0 ? lifts.finish : residueFollowUps(book, surface, agent);
-  }
-  return residueFollowUps(book, surface, agent);
-};
-
-const residueFollowUps = (book: Book, surface: Surface, agent: number): AgentSet | undefined => {
-  const residue = book.agents[agent]?.residue;
-  if (residue === 'none' || (residue === 'oil-film' && surface.oilFilm === 'may-stay')) {
-    return undefined;
-  }
-  return book.followUps[agent];
+  const { finish } = lifts;
+  if (finish !== undefined && (finish & bit) === 0) return finish & leavesClean;
+  return (leavesClean & bit) === 0 ? book.followUps[agent] : undefined;
 };
 
 const candidate = (
@@ -184,15 +218,15 @@ const candidate = (
   brief: AgentSet,
   hazards: readonly AgentHazard[],
 ): Candidate => {
-  const first = hazards[agent];
+  const first = sure(hazards[agent]);
   const second = followUp === undefined ? undefined : hazards[followUp];
   const agents = (1 << agent) | (followUp === undefined ? 0 : 1 << followUp);
   return {
     agent,
     followUp,
     agents,
-    band: Math.max(first?.band ?? 0, second?.band ?? 0),
-    hazard: (first?.hazard ?? 0) + (second?.hazard ?? 0),
+    band: Math.max(first.band, second?.band ?? 0),
+    hazard: first.hazard + (second?.hazard ?? 0),
     briefs: sizeOf(agents & brief),
   };
 };

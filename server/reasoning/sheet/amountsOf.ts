@@ -1,5 +1,6 @@
 import type { Amounts, Range } from '../types.js';
 import type { Book } from '../book/book.js';
+import { sure } from '../book/sure.js';
 import type { Assessment } from './assess.js';
 
 const NOTHING: Range = { low: 0, high: 0 };
@@ -25,11 +26,10 @@ export const amountsOf = (book: Book, assessed: Assessment): Amounts => {
   const sizeOf = (surface: string): 'small' | 'medium' | 'large' =>
     book.surfaces.get(surface)?.surface.size ?? 'large';
   const ml = [...once]
-    .flatMap(([index, surfaces]) => {
-      const agent = book.agents[index];
-      if (agent === undefined) return [];
+    .map(([index, surfaces]) => {
+      const agent = sure(book.agents[index]);
       const range = [...surfaces].map((id) => agent.ml[sizeOf(id)]).reduce(add, NOTHING);
-      return [{ agent, range }];
+      return { agent, range };
     })
     .sort((a, b) => a.agent.stage - b.agent.stage || compare(a.agent.id, b.agent.id))
     .map(({ agent, range }) => ({ agent: agent.id, range }));

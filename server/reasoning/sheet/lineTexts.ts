@@ -11,6 +11,7 @@ export const SPOKEN = {
   bottleUsed: 'bottle-used',
   agentHow: 'agent-how',
   tool: 'tool',
+  toolFor: 'tool-for',
   stuck: {
     'unknown-ink': 'tool-stuck-unknown-ink',
     'unknown-surface': 'tool-stuck-unknown-surface',

@@ -1,5 +1,6 @@
-import type { Bench, BenchInput, Catalogue, Flag, Region, Sheet } from '../types.js';
+import type { Bench, BenchInput, Catalogue, Flag, Sheet } from '../types.js';
 import { type Book, makeBook } from '../book/book.js';
+import { sure } from '../book/sure.js';
 import { normaliseBench } from '../facts/normaliseBench.js';
 import { type GloveThatHolds, glovesThatHold } from '../gloves/glovesThatHold.js';
 import { hazardFacts } from '../hazard/agentHazard.js';
@@ -31,9 +32,9 @@ export const makeReasoner = (catalogue: Catalogue): Reasoner => {
 const sheetOf = (book: Book, bench: Bench): Sheet => {
   const assessed = assess(book, bench);
   const levels = levelsReached(book, assessed.held, assessed.demands);
-  const gloveHeight = levels.find((level) => level.scale === 'gloves')?.height ?? 0;
-  const gloveLevels = book.catalogue.scales.find((scale) => scale.id === 'gloves')?.levels ?? [];
-  const glovesBySheet = gloveHeight === gloveLevels.length - 1;
+  const gloveHeight = sure(levels.find((level) => level.scale === 'gloves')).height;
+  const gloveScale = sure(book.catalogue.scales.find((scale) => scale.id === 'gloves'));
+  const glovesBySheet = gloveHeight === gloveScale.levels.length - 1;
   const agents = agentsInUse(book, bench, assessed);
   const thickness = gloveHeight === 0 ? 'thin' : 'thick';
   const materials = glovesBySheet ? [] : glovesThatHold(book.catalogue.gloves, agents, thickness);
@@ -60,7 +61,7 @@ const sheetOf = (book: Book, bench: Bench): Sheet => {
     rules: assessed.held.rules.map(({ rule }) => rule),
     airHave: airHave(book, bench),
     glovesBySheet,
-    region: regionOf(book, bench),
+    region: sure(book.regions.get(bench.region)),
     solventRags: findings.streams.some((stream) => stream.level === 'closed-can'),
     solventAgents: solvents.map((agent) => agent.id),
     lowestFlashC: lowestFlash(book, bench, solvents),
@@ -91,21 +92,15 @@ const glovesBecause = (agents: readonly AgentRow[]): readonly string[] =>
     ...agent.glove.chartRows.map((row) => `glove-chart.${row}`),
   ]);
 
-const regionOf = (book: Book, bench: Bench): Region => {
-  const region = book.regions.get(bench.region);
-  if (region === undefined) throw new Error(`no region ${bench.region} in the tables`);
-  return region;
-};
-
 /** What the room is said to have; a name that no table knows counts as the least. */
 const airHave = (book: Book, bench: Bench): number | undefined =>
   bench.room?.air === undefined ? undefined : Math.max(0, book.heightOf('air', bench.room.air));
 
 const lowestFlash = (book: Book, bench: Bench, agents: readonly AgentRow[]): number | undefined => {
   const flashes = agents.flatMap((agent) => {
-    const substance = book.substances.get(agent.substance);
+    const substance = sure(book.substances.get(agent.substance));
     const bottle = bench.bottles.find((each) => each.agent === agent.id);
-    return substance === undefined ? [] : (hazardFacts(substance, bottle).flashPointC ?? []);
+    return hazardFacts(substance, bottle).flashPointC ?? [];
   });
   return flashes.length === 0 ? undefined : Math.min(...flashes);
 };
@@ -115,12 +110,11 @@ const bottleFlags = (book: Book, bench: Bench, assessed: Assessment): readonly F
   bench.bottles.flatMap((bottle): readonly Flag[] => {
     const index = book.agentIndex.get(bottle.agent);
     if (index === undefined) return [];
-    const own = assessed.hazards[index];
-    const generic = book.agentHazards[index];
+    const own = sure(assessed.hazards[index]);
+    const generic = sure(book.agentHazards[index]);
     const subject = `agent.${bottle.agent}`;
     const values = { what: subject, date: bottle.sdsDate };
-    const isMilder =
-      (own?.hazard ?? 0) < (generic?.hazard ?? 0) || (own?.band ?? 0) < (generic?.band ?? 0);
+    const isMilder = own.hazard < generic.hazard || own.band < generic.band;
     return [
       { kind: 'bottle-used', subject, values },
       ...(isMilder ? [{ kind: 'bottle-milder' as const, subject, values }] : []),

@@ -1,5 +1,6 @@
 import type { Pass, Plan, Route } from '../types.js';
 import type { Book } from '../book/book.js';
+import { sure } from '../book/sure.js';
 import type { Candidate } from '../routes/candidate.js';
 import type { Task } from '../routes/candidates.js';
 import type { Assessment } from './assess.js';
@@ -64,7 +65,7 @@ const routeOf = (book: Book, task: Task, choice: Candidate | undefined): Route =
     return {
       ...common,
       passes: [],
-      band: wouldDo?.band ?? book.worstBand,
+      band: task.band,
       because: [...rows, 'somebody-stuck'],
       stuck: task.stuck,
       ...(wouldDo === undefined ? {} : { wouldDo: agentIds(book, wouldDo.agents) }),
@@ -82,10 +83,10 @@ const isRow = (book: Book, row: string): boolean => {
 
 const passesOf = (book: Book, task: Task, choice: Candidate): readonly Pass[] => {
   const { surface, mix } = task;
-  const brief = book.surfaces.get(task.surfaceId)?.brief ?? 0;
+  const { brief } = sure(book.surfaces.get(task.surfaceId));
   const pass = (kind: 'agent' | 'follow-up', agent: number): Pass => ({
     do: kind,
-    agent: book.agents[agent]?.id ?? '',
+    agent: sure(book.agents[agent]).id,
     ...((brief & (1 << agent)) === 0 ? {} : { brief: true }),
     ...(mix.dried && kind === 'agent' ? { dried: true } : {}),
   });

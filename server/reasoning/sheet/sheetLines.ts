@@ -183,21 +183,41 @@ const toolLines = (found: Findings, base: string): readonly Spoken[] => {
     if (seen === undefined) grouped.set(key, { route, mixes: [route.mix] });
     else seen.mixes.push(route.mix);
   }
-  return [...grouped.values()].map(({ route, mixes }) => {
-    const because = found.plan.routes
-      .filter((each) => each.surface === route.surface && mixes.includes(each.mix))
-      .flatMap((each) => each.because);
-    return {
-      text: route.stuck === undefined ? SPOKEN.tool : SPOKEN.stuck[route.stuck],
-      values: {
-        surface: route.surface,
-        mixes,
-        ...(route.wouldDo === undefined ? {} : { agents: route.wouldDo }),
-      },
-      because: because.length === 0 ? [base] : [...new Set(because)],
-      route,
-    };
+  const groups = [...grouped.values()];
+  return groups.map(({ route, mixes }): Spoken => {
+    const isShared = groups.some(
+      (each) => each.route.surface === route.surface && each.route !== route,
+    );
+    return toolLine(found, route, mixes, isShared, base);
   });
+};
+
+/** One tool's line; where its mixes go different ways, it says for which inks. */
+const toolLine = (
+  found: Findings,
+  route: Route,
+  mixes: readonly string[],
+  isShared: boolean,
+  base: string,
+): Spoken => {
+  const because = found.plan.routes
+    .filter((each) => each.surface === route.surface && mixes.includes(each.mix))
+    .flatMap((each) => each.because);
+  const inks = found.bench.mixes
+    .filter((mix) => mixes.includes(mix.id))
+    .flatMap((mix) => mix.parts.map((part) => part.ink));
+  const text = isShared ? SPOKEN.toolFor : SPOKEN.tool;
+  return {
+    text: route.stuck === undefined ? text : SPOKEN.stuck[route.stuck],
+    values: {
+      surface: route.surface,
+      mixes,
+      inks: [...new Set(inks)],
+      ...(route.wouldDo === undefined ? {} : { agents: route.wouldDo }),
+    },
+    because: because.length === 0 ? [base] : [...new Set(because)],
+    route,
+  };
 };
 
 const ragLines = (book: Book, found: Findings): readonly Spoken[] => {

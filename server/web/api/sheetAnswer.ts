@@ -65,6 +65,7 @@ export const SheetAnswer = z.strictObject({
   gloves: z.strictObject({
     materials: ids,
     grades: z.record(z.string(), z.enum(['VG', 'G', 'F', 'P'])),
+    minutes: z.record(z.string(), z.number()).describe('from first contact, by material'),
     thickness: z.enum(['thin', 'thick']),
     changeAfterMin: z.number().optional(),
     because: Because,
@@ -74,9 +75,9 @@ export const SheetAnswer = z.strictObject({
     streams: z
       .array(
         z.strictObject({
-          route: id,
+          route: id.describe('its level on the rags scale'),
+          stream: id.describe('the row of rags.yaml'),
           name: z.string(),
-          level: id,
           selfHeating: z.boolean(),
           items: ids,
           container: z.string(),

@@ -23,14 +23,20 @@ export function sheetJson(sheet: Sheet, words: Words): SheetAnswer {
     gloves: {
       materials: gloves.materials.map((one) => one.id),
       grades: Object.fromEntries(gloves.materials.map((one) => [one.id, one.grade])),
+      minutes: Object.fromEntries(
+        gloves.materials.flatMap(({ id, changeAfterMin }) =>
+          changeAfterMin === undefined ? [] : [[id, changeAfterMin] as const],
+        ),
+      ),
       thickness: gloves.thickness,
       ...(gloves.changeAfterMin !== undefined && { changeAfterMin: gloves.changeAfterMin }),
       because: gloves.because,
     },
     rags: {
       level: level['rags'] ?? '',
-      streams: sheet.streams.map(({ id, ...stream }) => ({
-        route: id,
+      streams: sheet.streams.map(({ id, level: route, ...stream }) => ({
+        route,
+        stream: id,
         ...stream,
         ...words.stream(id),
       })),

@@ -341,7 +341,16 @@ describe('GET /api/openapi.json', () => {
       Object.keys(paths)
         .filter((path) => path.startsWith('/api/'))
         .sort(),
-    ).toEqual(['/api/calc/drying-class', '/api/calc/flammable-class', '/api/sheet']);
+    ).toEqual([
+      '/api/calc/drying-class',
+      '/api/calc/flammable-class',
+      '/api/calc/glove-level',
+      '/api/calc/glove-material',
+      '/api/calc/ignitable-waste',
+      '/api/calc/waste-category',
+      '/api/calc/wipes',
+      '/api/sheet',
+    ]);
     expect(JSON.stringify(paths['/api/sheet'])).toContain('"agentsAtHand"');
   });
 });

@@ -141,6 +141,41 @@ describe('an address that is wrong', () => {
     ]);
   });
 
+  it.each([
+    ['yes', true],
+    ['3', true],
+    ['no', undefined],
+    ['0', undefined],
+  ])('takes "%s" for whether anyone is under 16', (under16, answer) => {
+    const { bench } = parseAddress(`mix=oil-relief&people=2&under16=${under16}`, someIds);
+    expect(bench?.people?.under16).toBe(answer);
+  });
+
+  it('tells what it takes for yes and no, and what has no name', () => {
+    expect(problemsOf('mix=oil-relief&under16=some')[0]).toMatchObject({ field: 'under16' });
+    expect(problemsOf('mix=oil-relief/%00')[0]).toMatchObject({ field: 'mix0.typedAdditive' });
+    expect(problemsOf('mix=oil-relief&use=%00:5')[0]).toMatchObject({ path: '/uses/0/agent' });
+    const additives = Array.from({ length: 13 }, (_, n) => `a${n}`).join(',');
+    expect(problemsOf(`mix=oil-relief/${additives}`)[0]).toMatchObject({ field: 'mix0.additive' });
+    const mixes = Array.from({ length: 9 }, () => 'mix=oil-relief').join('&');
+    expect(problemsOf(mixes)[0]).toMatchObject({ path: '/mixes', accepts: 'up to 8 mixes' });
+    const uses = Array.from({ length: 21 }, (_, n) => `a${n}:1`).join(',');
+    expect(problemsOf(`mix=oil-relief&use=${uses}`)[0]).toMatchObject({ path: '/uses' });
+  });
+
+  it('counts an extender among the parts when that makes the mix whole', () => {
+    const { bench } = parseAddress('mix=oil-relief:80/transparent-base:20,clove-oil', someIds);
+    expect(bench?.mixes).toEqual([
+      {
+        parts: [
+          { ink: 'oil-relief', share: 80 },
+          { ink: 'transparent-base', share: 20 },
+        ],
+        additives: [{ additive: 'clove-oil' }],
+      },
+    ]);
+  });
+
   it('tells at most twenty problems at a time', () => {
     const mixes = Array.from({ length: 8 }, () => 'mix=a:x,b:x,c:x,d:x').join('&');
     expect(problemsOf(mixes)).toHaveLength(20);
