@@ -19,6 +19,13 @@ import type { Candidate } from '../routes/candidate.js';
 import type { AgentSet } from './agentSet.js';
 import { sure } from './sure.js';
 
+/** A level asked for by a band, which is not a rule row. */
+export interface Demand {
+  readonly row: string;
+  readonly scale: number;
+  readonly height: number;
+}
+
 /** A rule made ready: its tags as numbers, its levels as places on their scales. */
 export interface ReadyRule {
   readonly rule: Rule;
@@ -73,6 +80,10 @@ export interface Book {
   readonly lines: ReadonlyMap<string, LineText>;
   readonly regions: ReadonlyMap<string, Region>;
   readonly rules: readonly ReadyRule[];
+  /** Row (`ink.oil-relief`) to the tags it brings: itself and its marks. */
+  readonly tagsOf: ReadonlyMap<string, readonly string[]>;
+  /** Levels that each band asks for. */
+  readonly bandDemands: ReadonlyMap<number, readonly Demand[]>;
   /** Tag that some rule asks for to its number. */
   readonly tags: ReadonlyMap<string, number>;
   readonly worstBand: number;
@@ -178,6 +189,17 @@ export const makeBook = (catalogue: Catalogue): Book => {
     lines: byId(catalogue.lines),
     regions: byId(catalogue.regions),
     rules,
+    tagsOf: tagsOfRows(catalogue),
+    bandDemands: new Map(
+      catalogue.bandRules.bands.map((band) => [
+        band.band,
+        Object.entries(band.require).map(([scale, level]) => ({
+          row: `band.${band.id}`,
+          scale: SCALES.indexOf(scale as ScaleId),
+          height: heightOf(scale as ScaleId, level),
+        })),
+      ]),
+    ),
     tags,
     worstBand: Math.max(...catalogue.bandRules.bands.map((band) => band.band)),
     heightOf,
@@ -192,6 +214,25 @@ export const makeBook = (catalogue: Catalogue): Book => {
       equipment: spokenNames([...catalogue.equipment, ...catalogue.others]),
     },
   };
+};
+
+const tagsOfRows = (catalogue: Catalogue): ReadonlyMap<string, readonly string[]> => {
+  const kinds = {
+    ink: catalogue.inks,
+    additive: catalogue.additives,
+    surface: catalogue.surfaces,
+    agent: catalogue.agents,
+    equipment: catalogue.equipment,
+    other: catalogue.others,
+  };
+  return new Map(
+    Object.entries(kinds).flatMap(([kind, rows]) =>
+      rows.map(({ id, marks }) => [
+        `${kind}.${id}`,
+        [`${kind}.${id}`, ...marks.map((mark) => `mark.${mark}`)],
+      ]),
+    ),
+  );
 };
 
 /** The id that typed text means, or the text itself, tidied, when no row has that name. */

@@ -4,8 +4,8 @@ import type { Book } from '../book/book.js';
 /** What is present, before any plan: tags, whatever nobody knows, and doses out of the usual. */
 export interface BenchFacts {
   readonly tags: ReadonlySet<string>;
-  /** Tag to the rows that bear it (`mark.plain-oil` to `ink.oil-relief`). */
-  readonly bearers: ReadonlyMap<string, readonly string[]>;
+  /** Rows of the tables that are present (`ink.oil-relief`); each brings its own tags. */
+  readonly rows: ReadonlySet<string>;
   readonly unknown: readonly Unknown[];
   readonly flags: readonly Flag[];
   /** Surfaces named, and those they bring along. */
@@ -17,84 +17,65 @@ const GROUP = 6;
 /** Reads a bench against the tables. Only ever adds tags: that is what makes the rules monotone. */
 export const tagBench = (book: Book, bench: Bench): BenchFacts => {
   const { settledBy } = book.catalogue.sds;
-  const bearers = new Map<string, string[]>();
+  const tags = new Set<string>(['always']);
+  const rows = new Set<string>();
   const unknown: Unknown[] = [];
   const flags: Flag[] = [];
-  const bear = (tag: string, row: string): void => {
-    const rows = bearers.get(tag);
-    if (rows === undefined) bearers.set(tag, [row]);
-    else if (!rows.includes(row)) rows.push(row);
-  };
-  const present = (kind: string, id: string, marks: readonly string[]): void => {
-    const row = `${kind}.${id}`;
-    bear(row, row);
-    for (const mark of marks) bear(`mark.${mark}`, row);
+  /** Whether a table has the row; then it is present with all its tags. */
+  const isPresent = (row: string): boolean => {
+    const brought = book.tagsOf.get(row);
+    if (brought === undefined) return false;
+    rows.add(row);
+    for (const tag of brought) tags.add(tag);
+    return true;
   };
   const notKnown = (kind: Unknown['kind'], id: string): void => {
-    bear(`unknown.${kind}`, `${kind}.${id}`);
+    tags.add(`unknown.${kind}`);
     if (!unknown.some((each) => each.kind === kind && each.id === id)) {
       unknown.push({ kind, id, sdsSection: settledBy[kind] });
     }
   };
   const meet = (kind: 'ink' | 'additive' | 'equipment' | 'surface', id: string): void => {
-    const row = kind === 'surface' ? book.surfaces.get(id)?.surface : tableOf(book, kind).get(id);
-    if (row === undefined) notKnown(kind, id);
-    else present(kind, id, row.marks);
+    if (!isPresent(`${kind}.${id}`)) notKnown(kind, id);
   };
 
-  bear('always', 'always');
   for (const mix of bench.mixes) {
     for (const part of mix.parts) meet('ink', part.ink);
     for (const dose of mix.additives) meet('additive', dose.additive);
-    if (mix.dried) bear('state.dried', mix.id);
+    if (mix.dried) tags.add('state.dried');
     for (const flag of doseFlags(book, mix)) {
       flags.push(flag);
-      bear('dose.above-usual', flag.subject);
-      if (flag.kind === 'dose-above-highest') bear('dose.above-highest', flag.subject);
+      tags.add('dose.above-usual');
+      if (flag.kind === 'dose-above-highest') tags.add('dose.above-highest');
     }
   }
   const surfaces = withBrought(book, bench);
   for (const id of surfaces) meet('surface', id);
-  for (const id of bench.equipment) {
-    const other = book.others.get(id);
-    if (other === undefined) meet('equipment', id);
-    else present('other', id, other.marks);
-  }
+  for (const id of bench.equipment) if (!isPresent(`other.${id}`)) meet('equipment', id);
 
   for (const id of bench.agentsAtHand ?? []) {
-    const other = book.others.get(id);
-    if (other !== undefined) present('other', id, other.marks);
-    else if (!book.agentIndex.has(id))
+    if (!isPresent(`other.${id}`) && !book.agentIndex.has(id)) {
       unknown.push({ kind: 'agent', id, sdsSection: settledBy.agent });
+    }
   }
-  for (const use of bench.uses) {
-    bear('state.used', `agent.${use.agent}`);
-    const agent = book.agents[book.agentIndex.get(use.agent) ?? -1];
-    const other = book.others.get(use.agent);
-    if (agent !== undefined) present('agent', agent.id, agent.marks);
-    else if (other !== undefined) present('other', other.id, other.marks);
-    else notKnown('agent', use.agent);
+  for (const { agent } of bench.uses) {
+    tags.add('state.used');
+    if (!isPresent(`agent.${agent}`) && !isPresent(`other.${agent}`)) notKnown('agent', agent);
   }
 
-  if (bench.people.under16) bear('person.under16', 'person.under16');
+  if (bench.people.under16) tags.add('person.under16');
   for (const flag of bench.people.flags) {
-    if (book.people.has(flag)) bear(`person.${flag}`, `person.${flag}`);
+    if (book.people.has(flag)) tags.add(`person.${flag}`);
     else notKnown('person', flag);
   }
-  if ((bench.people.count ?? 1) > 1) bear('people.several', 'people.several');
-  if ((bench.people.count ?? 1) >= GROUP) bear('people.group', 'people.group');
+  if ((bench.people.count ?? 1) > 1) tags.add('people.several');
+  if ((bench.people.count ?? 1) >= GROUP) tags.add('people.group');
   const air = bench.room?.air;
   if (air !== undefined && book.heightOf('air', air) < 0) {
     unknown.push({ kind: 'air', id: air, sdsSection: settledBy.air });
   }
-  return { tags: new Set(bearers.keys()), bearers, unknown, flags, surfaces };
+  return { tags, rows, unknown, flags, surfaces };
 };
-
-const tableOf = (
-  book: Book,
-  kind: 'ink' | 'additive' | 'equipment',
-): ReadonlyMap<string, { readonly marks: readonly string[] }> =>
-  kind === 'ink' ? book.inks : kind === 'additive' ? book.additives : book.equipment;
 
 const withBrought = (book: Book, bench: Bench): readonly string[] => {
   const named = new Set(bench.surfaces);

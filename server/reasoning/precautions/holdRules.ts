@@ -1,5 +1,5 @@
 import { SCALES } from '../types.js';
-import type { Book, ReadyRule } from '../book/book.js';
+import type { Book, Demand, ReadyRule } from '../book/book.js';
 import { sure } from '../book/sure.js';
 
 /** How high each scale must go, and who says so. */
@@ -7,13 +7,6 @@ export interface Held {
   readonly rules: readonly ReadyRule[];
   /** Place on each scale, in the order of SCALES. */
   readonly heights: readonly number[];
-}
-
-/** A level asked for by something that is not a rule row (a band). */
-export interface Demand {
-  readonly row: string;
-  readonly scale: number;
-  readonly height: number;
 }
 
 /** Joins two places on one scale: the more careful one. */

@@ -1,7 +1,8 @@
 import { type LevelReached, SCALES } from '../types.js';
 import type { Book } from '../book/book.js';
 import { sure } from '../book/sure.js';
-import type { Demand, Held } from './holdRules.js';
+import type { Demand } from '../book/book.js';
+import type { Held } from './holdRules.js';
 
 /** The level of every scale with the rows that asked for it, milder ones folded. */
 export const levelsReached = (

@@ -7,7 +7,7 @@ import type { Book } from '../book/book.js';
  * dropped as soon as another stands: one sheet never gives two answers for the same rag.
  */
 export const streamsReached = (book: Book, assessed: Assessment): readonly StreamReached[] => {
-  const { held, bearers } = assessed;
+  const { held } = assessed;
   const asked = book.catalogue.streams.filter((stream) =>
     held.rules.some(({ rule }) => rule.streams.includes(stream.id)),
   );
@@ -23,11 +23,22 @@ export const streamsReached = (book: Book, assessed: Assessment): readonly Strea
         id: stream.id,
         level: stream.level,
         selfHeating: stream.selfHeating,
-        items: [...new Set(tags.flatMap((tag) => bearers.get(tag) ?? []))].filter(isThing),
+        items: itemsOf(book, assessed, tags),
         because: rules.map(({ rule }) => rule.id),
       };
     })
     .sort((a, b) => book.heightOf('rags', b.level) - book.heightOf('rags', a.level));
+};
+
+/** Inks, additives and agents that bear one of the tags, those that nobody knows among them. */
+const itemsOf = (book: Book, assessed: Assessment, tags: readonly string[]): readonly string[] => {
+  const known = [...assessed.rows].filter(
+    (row) => isThing(row) && book.tagsOf.get(row)?.some((tag) => tags.includes(tag)) === true,
+  );
+  const unknown = assessed.facts.unknown
+    .filter((each) => tags.includes(`unknown.${each.kind}`))
+    .map((each) => `${each.kind}.${each.id}`);
+  return [...known, ...unknown.filter(isThing)];
 };
 
 const isThing = (row: string): boolean => /^(ink|additive|agent)\./.test(row);

@@ -1,8 +1,8 @@
-import { type Bench, SCALES, type ScaleId } from '../types.js';
-import type { Book } from '../book/book.js';
+import type { Bench } from '../types.js';
+import type { Book, Demand } from '../book/book.js';
 import { type BenchFacts, tagBench } from '../facts/tagBench.js';
 import { type AgentHazard, agentHazard, hazardFacts } from '../hazard/agentHazard.js';
-import { type Demand, type Held, holdRules } from '../precautions/holdRules.js';
+import { type Held, holdRules } from '../precautions/holdRules.js';
 import type { Candidate } from '../routes/candidate.js';
 import { type Task, tasksOf } from '../routes/candidates.js';
 import { type LeastHazardRoutes, leastHazardRoutes } from '../routes/leastHazardRoutes.js';
@@ -17,7 +17,8 @@ export interface Assessment {
   readonly hazards: readonly AgentHazard[];
   /** Tags of the bench, its plan and its bands. */
   readonly tags: ReadonlySet<string>;
-  readonly bearers: ReadonlyMap<string, readonly string[]>;
+  /** Rows present, agents of the plan among them. */
+  readonly rows: ReadonlySet<string>;
   readonly demands: readonly Demand[];
   readonly held: Held;
 }
@@ -29,22 +30,20 @@ export const assess = (book: Book, bench: Bench): Assessment => {
   const tasks = tasksOf(book, bench, facts.surfaces, hazards);
   const open = tasks.filter((task) => task.choices.length > 0);
   const plan = leastHazardRoutes(open.map((task) => task.choices));
-  const chosen = new Map(open.map((task, index) => [task, plan.chosen[index]]));
-  const choices = tasks.map((task) => chosen.get(task));
+  let next = 0;
+  const choices = tasks.map((task) => (task.choices.length > 0 ? plan.chosen[next++] : undefined));
 
   const tags = new Set(facts.tags);
-  const bearers = new Map(facts.bearers);
-  const bear = (tag: string, row: string): void => {
-    tags.add(tag);
-    const rows = bearers.get(tag) ?? [];
-    if (!rows.includes(row)) bearers.set(tag, [...rows, row]);
-  };
+  const rows = new Set(facts.rows);
   book.agents.forEach((agent, index) => {
     if ((plan.agents & (1 << index)) === 0) return;
-    bear(`agent.${agent.id}`, `agent.${agent.id}`);
-    for (const mark of agent.marks) bear(`mark.${mark}`, `agent.${agent.id}`);
+    rows.add(`agent.${agent.id}`);
+    for (const tag of book.tagsOf.get(`agent.${agent.id}`) ?? []) tags.add(tag);
   });
-  const demands = bandDemands(book, bench, tasks, choices, hazards, bear);
+  const bands = bandsReached(book, bench, tasks, choices, hazards);
+  for (let band = 0; band <= bands.highest; band += 1) tags.add(`band.${String(band)}`);
+  if (bands.isStuck) tags.add('state.stuck');
+  const demands = [...bands.reached].flatMap((band) => book.bandDemands.get(band) ?? []);
   return {
     facts,
     tasks,
@@ -52,7 +51,7 @@ export const assess = (book: Book, bench: Bench): Assessment => {
     choices,
     hazards,
     tags,
-    bearers,
+    rows,
     demands,
     held: holdRules(book, tags, demands),
   };
@@ -70,48 +69,37 @@ const hazardsOf = (book: Book, bench: Bench): readonly AgentHazard[] => {
   });
 };
 
+interface BandsReached {
+  readonly reached: ReadonlySet<number>;
+  /** Bands count upwards: what is at band 3 is also at 0, 1 and 2; -1 when nothing is in use. */
+  readonly highest: number;
+  readonly isStuck: boolean;
+}
+
 /**
- * What the bands in use ask for. Bands count upwards: a route at band 3 is also at 0, 1 and 2, so
- * that a rule on band 2 holds for it. A stuck task counts as the worst band, as nobody knows what
- * will be used; one that only lacks an agent at hand counts as the band of what would do.
+ * Bands of all routes and uses. A stuck task counts as the worst band, as nobody knows what will be
+ * used; one that only lacks an agent at hand counts as the band of what would do.
  */
-const bandDemands = (
+const bandsReached = (
   book: Book,
   bench: Bench,
   tasks: readonly Task[],
   choices: readonly (Candidate | undefined)[],
   hazards: readonly AgentHazard[],
-  bear: (tag: string, row: string) => void,
-): readonly Demand[] => {
+): BandsReached => {
   const reached = new Set<number>();
-  let counted = -1;
-  const count = (band: number): void => {
-    counted = Math.max(counted, band);
-  };
-  tasks.forEach((task, index) => {
+  let isStuck = false;
+  let highest = -1;
+  for (const [index, task] of tasks.entries()) {
     const band = choices[index]?.band ?? task.wouldDo[0]?.band;
-    if (band !== undefined) {
-      reached.add(band);
-      count(band);
-    } else if (task.stuck !== undefined) {
-      bear('state.stuck', `surface.${task.surfaceId}`);
-      count(book.worstBand);
-    }
-  });
+    if (band !== undefined) reached.add(band);
+    else if (task.stuck !== undefined) isStuck = true;
+  }
   for (const use of bench.uses) {
     const band = hazards[book.agentIndex.get(use.agent) ?? -1]?.band;
-    if (band !== undefined) reached.add(band);
-    count(band ?? book.worstBand);
+    if (band === undefined) highest = book.worstBand;
+    else reached.add(band);
   }
-  for (let band = 0; band <= counted; band += 1)
-    bear(`band.${String(band)}`, `band.band-${String(band)}`);
-  return book.catalogue.bandRules.bands
-    .filter((band) => reached.has(band.band))
-    .flatMap((band) =>
-      Object.entries(band.require).map(([scale, level]) => ({
-        row: `band.${band.id}`,
-        scale: SCALES.indexOf(scale as ScaleId),
-        height: book.heightOf(scale as ScaleId, level),
-      })),
-    );
+  if (isStuck) highest = book.worstBand;
+  return { reached, highest: Math.max(highest, ...reached), isStuck };
 };
