@@ -15,7 +15,7 @@ export interface CatalogueError extends CodedError {
 }
 
 /** `rules/inks.yaml:41 inks.oil-relief.liftsWet[2]: found "veg-oyl", accepts an agent id (...)` */
-export function problemLine({ file, line, field, found, accepts }: Problem): string {
+function problemLine({ file, line, field, found, accepts }: Problem): string {
   return `${file}:${line} ${field}: found ${found}, accepts ${accepts}`;
 }
 

@@ -15,7 +15,7 @@ import { EquipmentRow, OtherRow, PairRow, PersonRow, SurfaceRow } from './schema
 import { FirstAidRow, LineRow, RegionRow } from './schemas/words.js';
 
 /** The regions that must be there. */
-export const REGION_IDS = ['us', 'uk', 'eu', 'ie', 'de', 'fr', 'ca', 'au', 'nz', 'other'] as const;
+const REGION_IDS = ['us', 'uk', 'eu', 'ie', 'de', 'fr', 'ca', 'au', 'nz', 'other'] as const;
 
 export type Tables = ReturnType<typeof readTables>;
 

@@ -1,9 +1,8 @@
 /** The front door of reasoning: the only file of it that others may import. */
 export * from './types.js';
 export { type Reasoner, makeReasoner } from './sheet/makeReasoner.js';
-export { type FlammableClass, flammableClass } from './hazard/flammableClass.js';
+export { flammableClass } from './hazard/flammableClass.js';
 export { dryingClass, mayRagsSelfHeat } from './rags/dryingClass.js';
 export { generatorCategory, isIgnitableWaste, wipesFaults } from './rags/waste.js';
 export { bestGloves, chartGrade } from './gloves/glovesThatHold.js';
 export { gloveType, permeationLevel } from './gloves/permeation.js';
-export { PER_THING, SPOKEN } from './sheet/lineTexts.js';

@@ -88,7 +88,7 @@ export interface Additive extends Row {
 }
 
 /** How a surface is cleaned at all. */
-export type Method =
+type Method =
   | 'wash'
   /** scraped only; no agent ever */
   | 'scrape-only'
@@ -159,7 +159,7 @@ export interface Agent extends Row {
 }
 
 /** Which rows of the published glove chart speak for an agent. */
-export interface AgentGlove {
+interface AgentGlove {
   /** Chart rows, the worst of which counts; empty when the chart has none. */
   readonly chartRows: readonly string[];
   /** Grades used when the chart has no row; ours, cautious. */
@@ -288,7 +288,7 @@ export const SCALES = [
 ] as const;
 export type ScaleId = (typeof SCALES)[number];
 
-export interface Level {
+interface Level {
   readonly id: string;
   readonly name: string;
   /** Line printed when this is the level. */
@@ -394,7 +394,7 @@ export interface EmergencyNumber {
   readonly hours?: string | undefined;
 }
 
-export interface WasteCode {
+interface WasteCode {
   readonly code: string;
   readonly hazardous: boolean;
   readonly means: string;
@@ -666,7 +666,7 @@ export interface Plan {
   readonly chosenFrom: string;
 }
 
-export interface Gloves {
+interface Gloves {
   /** Best first. Minutes are whole, from first contact; absent when nothing is published. */
   readonly materials: readonly {
     readonly id: string;

@@ -48,7 +48,7 @@ export interface ReadySurface {
 }
 
 /** Sets of agents for an ink or an additive. */
-export interface ReadyLifts {
+interface ReadyLifts {
   readonly wet: AgentSet;
   readonly dried: AgentSet;
   readonly never: AgentSet;

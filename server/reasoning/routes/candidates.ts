@@ -24,7 +24,7 @@ export interface Task {
 }
 
 /** Agents that take every part of a mix off, and those that must not touch it. */
-export interface MixLifts {
+interface MixLifts {
   readonly lifts: AgentSet;
   /** Not even as a follow-up. */
   readonly never: AgentSet;
@@ -38,7 +38,7 @@ export interface MixLifts {
  * What lifts a mix: an agent must lift every part, and an oil-based additive narrows it further, so
  * that any share of plain oil in washable ink leaves only the oil routes.
  */
-export const mixLifts = (book: Book, mix: Mix): MixLifts => {
+const mixLifts = (book: Book, mix: Mix): MixLifts => {
   let lifts = book.allAgents;
   let anyPart = 0;
   let never = 0;

@@ -45,3 +45,11 @@ export const PER_THING = {
   unknownEquipment: 'unknown-machine',
   unknownPerson: 'ask-first',
 } as const;
+
+/** All of them: lines.yaml must have each. */
+export const SPOKEN_TEXTS: readonly string[] = [
+  ...Object.values(SPOKEN).flatMap((text) =>
+    typeof text === 'string' ? text : Object.values(text),
+  ),
+  ...Object.values(PER_THING),
+];

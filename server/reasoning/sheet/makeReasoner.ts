@@ -10,6 +10,7 @@ import { swapsOf } from '../swaps/swapsOf.js';
 import { amountsOf } from './amountsOf.js';
 import { type Assessment, assess } from './assess.js';
 import { neverTogetherOf } from './neverTogether.js';
+import { SPOKEN_TEXTS } from './lineTexts.js';
 import { planOf } from './planOf.js';
 import { sheetLines } from './sheetLines.js';
 
@@ -23,6 +24,8 @@ export interface Reasoner {
 /** A reasoner over a checked catalogue. Reads the tables once; keeps no state between sheets. */
 export const makeReasoner = (catalogue: Catalogue): Reasoner => {
   const book = makeBook(catalogue);
+  const missing = SPOKEN_TEXTS.filter((id) => !book.lines.has(id));
+  if (missing.length > 0) throw new Error(`rules/lines.yaml has no line ${missing.join(', ')}`);
   return {
     bench: (input) => normaliseBench(book, input),
     sheet: (input) => sheetOf(book, normaliseBench(book, input)),

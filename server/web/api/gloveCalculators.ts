@@ -15,14 +15,14 @@ const minutes = z.number(MINUTES).min(0, MINUTES).max(10_000, MINUTES);
 
 const GradeWords = z.enum(['VG', 'G', 'F', 'P']);
 
-export const GloveAnswer = z.strictObject({
+const GloveAnswer = z.strictObject({
   rating: GradeWords.describe('best of the worst letters; VG very good to P poor'),
   materials: z.array(z.string()),
   grades: z.record(z.string(), z.record(z.string(), GradeWords)),
   because: z.array(z.string()),
 });
 
-export const LevelAnswer = z.strictObject({
+const LevelAnswer = z.strictObject({
   level: z.number().nullable(),
   type: z.string().nullable(),
 });

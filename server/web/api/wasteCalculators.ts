@@ -13,7 +13,7 @@ import { problemAnswers } from './problemAnswer.js';
 const KG = 'kilograms in a calendar month, 0 to 1,000,000';
 const kg = z.number(KG).min(0, KG).max(1e6, KG);
 
-export const CategoryAnswer = z.strictObject({
+const CategoryAnswer = z.strictObject({
   category: z
     .enum(['very-small', 'small', 'large'])
     .nullable()
@@ -21,12 +21,12 @@ export const CategoryAnswer = z.strictObject({
   because: z.array(z.string()),
 });
 
-export const IgnitableAnswer = z.strictObject({
+const IgnitableAnswer = z.strictObject({
   ignitable: z.boolean(),
   because: z.array(z.string()),
 });
 
-export const WipesAnswer = z.strictObject({
+const WipesAnswer = z.strictObject({
   excluded: z.boolean().describe('the can is under the wipes rule'),
   faults: z.array(z.string()),
   because: z.array(z.string()),
