@@ -6,3 +6,4 @@ export { dryingClass, mayRagsSelfHeat } from './rags/dryingClass.js';
 export { generatorCategory, isIgnitableWaste, wipesFaults } from './rags/waste.js';
 export { bestGloves, chartGrade } from './gloves/glovesThatHold.js';
 export { gloveType, permeationLevel } from './gloves/permeation.js';
+export { SPOKEN_TEXTS } from './sheet/lineTexts.js';

@@ -198,6 +198,8 @@ export interface GloveRules {
   readonly materials: readonly GloveMaterial[];
   readonly chart: readonly GloveChartRow[];
   readonly breakthrough: readonly Breakthrough[];
+  /** No glove is named for longer than this, whatever was measured. */
+  readonly mostMinutes: number;
   /** Share of a measured time that may be used, by how it was tested. */
   readonly share: { readonly testedWarm: number; readonly testedCool: number };
   /** EN ISO 374-1 levels: a level is reached when its minutes are exceeded. */
@@ -384,7 +386,6 @@ export interface FirstAid extends Row {
   /** One of the six doors of /help-now. */
   readonly door: 'spill' | 'eye' | 'skin' | 'swallowed' | 'breathed' | 'fire';
   readonly steps: readonly string[];
-  /** True when {minutes} of the region stands in a step. */
   readonly never?: readonly string[] | undefined;
 }
 
@@ -401,6 +402,8 @@ interface WasteCode {
   readonly how: How;
   /** Rag streams and wastes it is offered for: stream ids, `used-solvent`, `ink`, `wash-water`. */
   readonly for: readonly string[];
+  /** Not a code to tell anyone but words about codes; listed, never named in a line. */
+  readonly isProse?: boolean | undefined;
   /** Only for liquid below the region's ignitable flash point. */
   readonly onlyIgnitable?: boolean | undefined;
   /** Only when one of these agents is in use. */
@@ -411,6 +414,9 @@ export interface Region extends Row {
   readonly name: string;
   readonly emergency: readonly EmergencyNumber[];
   readonly poison: readonly EmergencyNumber[];
+  /** The same as a line names them: whom to call, and whom about poison. */
+  readonly call: string;
+  readonly poisonCall: string;
   /** ISO date on which the numbers were last looked up, and in what. */
   readonly checkedOn: string;
   readonly checkedIn: string;

@@ -11,6 +11,7 @@ export interface PassWords {
   readonly how: (agentId: string, isDried: boolean) => string;
 }
 
+/** Words of passes, from the apply columns of agents and pairs and the scrape and last of surfaces. */
 export function makePasses(catalogue: Catalogue): PassWords {
   const surfaces = new Map(catalogue.surfaces.map((row) => [row.id, row]));
   const agents = new Map(catalogue.agents.map((row) => [row.id, row]));
@@ -20,7 +21,7 @@ export function makePasses(catalogue: Catalogue): PassWords {
     const surface = surfaces.get(surfaceId);
     switch (pass.do) {
       case 'scrape':
-        return surface?.scrape === undefined ? 'scrape' : `scrape (${surface.scrape})`;
+        return surface?.scrape ?? '';
       case 'agent':
       case 'follow-up':
         return withHow(pass, agents.get(pass.agent ?? ''), how);

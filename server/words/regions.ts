@@ -32,9 +32,9 @@ export function regionText(region: Region, key: string): string | undefined {
     case 'region':
       return region.name;
     case 'emergency':
-      return firstNumbers(region.emergency);
+      return region.call;
     case 'poison':
-      return firstNumbers(region.poison) ?? firstNumbers(region.emergency);
+      return region.poisonCall;
     case 'date':
       return region.checkedOn;
     case 'minutes':
@@ -55,12 +55,6 @@ export function regionText(region: Region, key: string): string | undefined {
       return undefined;
   }
 }
-
-/** The first two that can be called; a region lists the number to try first, first. */
-const firstNumbers = (numbers: readonly EmergencyNumber[]): string | undefined => {
-  const called = numbers.map((one) => one.number).filter((number) => /\d/.test(number));
-  return called.length === 0 ? undefined : joined([...new Set(called)].slice(0, 2), 'or');
-};
 
 /** What differs by region; each region's words are made once, at the start. */
 export function makeRegions(

@@ -1,3 +1,4 @@
+import { SPOKEN_TEXTS } from '../../reasoning/index.js';
 import type { Placed } from '../reader.js';
 import type { Path } from '../tableFile.js';
 import { known, type Checking, type Known } from './known.js';
@@ -5,6 +6,13 @@ import { known, type Checking, type Known } from './known.js';
 /** Every line that a level, stream or rule prints is there; every {placeholder} is one we can fill. */
 export function checkLines({ tables, say, expect, expectAll }: Checking): void {
   const line: Known = known('a line id', tables.lines);
+  const [first] = tables.lines.rows;
+  const spoken = SPOKEN_TEXTS.filter((id) => tables.lines.ids?.has(id) === false);
+  if (first !== undefined) {
+    for (const id of spoken) {
+      say(first.file, [], 'no such line', `a line ${id}, which the program speaks by itself`);
+    }
+  }
   for (const at of tables.scales.rows) {
     at.row.levels.forEach((level, place) => {
       expect(at, ['levels', place, 'line'], level.line, line);
@@ -44,5 +52,17 @@ const OF_REGION = [
 const IN_LINES = [
   ...OF_REGION,
   ...['what', 'section', 'percent', 'usual', 'highest', 'have', 'level', 'materials'],
-  ...['surface', 'inks', 'passes', 'agent', 'agents', 'how', 'ml', 'items', 'rags', 'codes'],
+  ...[
+    'surface',
+    'surfaces',
+    'inks',
+    'passes',
+    'agent',
+    'agents',
+    'how',
+    'ml',
+    'items',
+    'rags',
+    'codes',
+  ],
 ];

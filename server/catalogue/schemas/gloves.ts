@@ -39,6 +39,7 @@ const Whole = z.number().int().min(0);
 /** What gloves.yaml holds beside its three lists of rows. */
 export const GloveFigures: z.ZodType<Omit<GloveRules, 'materials' | 'chart' | 'breakthrough'>> =
   z.strictObject({
+    mostMinutes: z.number().positive(),
     share: z.strictObject({ testedWarm: Share, testedCool: Share }),
     levels: z.array(z.strictObject({ level: Whole, overMinutes: Minutes })).min(1),
     types: z.array(z.strictObject({ type: Text, minLevel: Whole, minChemicals: Whole })).min(1),

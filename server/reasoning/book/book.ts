@@ -78,6 +78,8 @@ export interface Book {
   readonly people: ReadonlySet<string>;
   readonly streams: ReadonlyMap<string, Stream>;
   readonly lines: ReadonlyMap<string, LineText>;
+  /** Lines that name the things they speak of. */
+  readonly namesItems: ReadonlySet<string>;
   readonly regions: ReadonlyMap<string, Region>;
   readonly rules: readonly ReadyRule[];
   /** Row (`ink.oil-relief`) to the tags it brings: itself and its marks. */
@@ -187,6 +189,11 @@ export const makeBook = (catalogue: Catalogue): Book => {
     people: new Set(catalogue.people.map((person) => person.id)),
     streams,
     lines: byId(catalogue.lines),
+    namesItems: new Set(
+      catalogue.lines
+        .filter((line) => `${line.head} ${line.rest}`.includes('{items}'))
+        .map((line) => line.id),
+    ),
     regions: byId(catalogue.regions),
     rules,
     tagsOf: tagsOfRows(catalogue),

@@ -63,6 +63,10 @@ export const tagBench = (book: Book, bench: Bench): BenchFacts => {
     if (!isPresent(`agent.${agent}`) && !isPresent(`other.${agent}`)) notKnown('agent', agent);
   }
 
+  for (const { agent } of bench.bottles) {
+    if (!book.agentIndex.has(agent)) notKnown('agent', agent);
+  }
+
   if (bench.people.under16) tags.add('person.under16');
   for (const flag of bench.people.flags) {
     if (book.people.has(flag)) tags.add(`person.${flag}`);

@@ -65,7 +65,7 @@ export const wearMinutes = (
   const minutes = (fitting.length > 0 ? fitting : rows).map((row) =>
     wholeMinutes(row.minutesLow * share(gloves, row)),
   );
-  return minutes.length === 0 ? 0 : Math.min(...minutes);
+  return minutes.length === 0 ? 0 : Math.min(gloves.mostMinutes, ...minutes);
 };
 
 /** Down to the whole minute, after a third of 360 has been allowed to be 120 and not 119.99. */

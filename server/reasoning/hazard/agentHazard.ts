@@ -24,6 +24,8 @@ export interface HazardFacts {
   readonly longTermMgM3: readonly number[];
   readonly longTermPpm: readonly number[];
   readonly hazardCodes: readonly string[];
+  /** The flash point is a bottle's own, and says how it burns in place of the generic codes. */
+  readonly hasOwnFlashPoint: boolean;
 }
 
 const ROOM_K = 293.15;
@@ -43,6 +45,7 @@ export const hazardFacts = (substance: Substance, bottle?: Bottle): HazardFacts 
       ownLimit === undefined ? longTerm.flatMap((limit) => limit.mgM3 ?? []) : [ownLimit],
     longTermPpm: ownLimit === undefined ? longTerm.flatMap((limit) => limit.ppm ?? []) : [],
     hazardCodes: bottle?.hazardCodes ?? substance.hazardCodes,
+    hasOwnFlashPoint: bottle?.flashPointC !== undefined && bottle.hazardCodes === undefined,
   };
 };
 
@@ -76,7 +79,7 @@ export const agentHazard = (facts: HazardFacts, rules: BandRules): AgentHazard =
           .category;
   const fire = Math.max(
     fireRank(fireCategory ?? 'none', rules),
-    ...facts.hazardCodes
+    ...(facts.hasOwnFlashPoint ? [] : facts.hazardCodes)
       .flatMap((code) => rules.fireCodes[code] ?? [])
       .map((category) => fireRank(category, rules)),
   );

@@ -31,7 +31,11 @@ export const streamsReached = (book: Book, assessed: Assessment): readonly Strea
 };
 
 /** Inks, additives and agents that bear one of the tags, those that nobody knows among them. */
-const itemsOf = (book: Book, assessed: Assessment, tags: readonly string[]): readonly string[] => {
+export const itemsOf = (
+  book: Book,
+  assessed: Assessment,
+  tags: readonly string[],
+): readonly string[] => {
   const known = [...assessed.rows].filter(
     (row) => isThing(row) && book.tagsOf.get(row)?.some((tag) => tags.includes(tag)) === true,
   );

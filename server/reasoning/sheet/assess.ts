@@ -1,5 +1,6 @@
-import type { Bench } from '../types.js';
+import type { Bench, Bottle } from '../types.js';
 import type { Book, Demand } from '../book/book.js';
+import { sure } from '../book/sure.js';
 import { type BenchFacts, tagBench } from '../facts/tagBench.js';
 import { type AgentHazard, agentHazard, hazardFacts } from '../hazard/agentHazard.js';
 import { type Held, holdRules } from '../precautions/holdRules.js';
@@ -57,17 +58,25 @@ export const assess = (book: Book, bench: Bench): Assessment => {
   };
 };
 
-/** Hazards of the agents, with the studio's own bottles laid over the generic rows. */
+/** Hazards of the agents; where the studio has bottles of one, the worst of them. */
 const hazardsOf = (book: Book, bench: Bench): readonly AgentHazard[] => {
   if (bench.bottles.length === 0) return book.agentHazards;
   return book.agents.map((agent, index) => {
-    const bottle = bench.bottles.find((each) => each.agent === agent.id);
-    const substance = book.substances.get(agent.substance);
-    const generic = book.agentHazards[index] as AgentHazard;
-    if (bottle === undefined || substance === undefined) return generic;
-    return agentHazard(hazardFacts(substance, bottle), book.catalogue.bandRules);
+    const own = bench.bottles
+      .filter((each) => each.agent === agent.id)
+      .map((bottle) => bottleHazard(book, index, bottle));
+    return own.length === 0 ? sure(book.agentHazards[index]) : own.reduce(worse);
   });
 };
+
+/** Hazard of an agent with a bottle's own facts laid over the generic row. */
+export const bottleHazard = (book: Book, agent: number, bottle: Bottle): AgentHazard => {
+  const substance = sure(book.substances.get(sure(book.agents[agent]).substance));
+  return agentHazard(hazardFacts(substance, bottle), book.catalogue.bandRules);
+};
+
+const worse = (a: AgentHazard, b: AgentHazard): AgentHazard =>
+  b.band > a.band || (b.band === a.band && b.hazard > a.hazard) ? b : a;
 
 interface BandsReached {
   readonly reached: ReadonlySet<number>;

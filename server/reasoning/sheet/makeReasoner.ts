@@ -5,12 +5,11 @@ import { normaliseBench } from '../facts/normaliseBench.js';
 import { type GloveThatHolds, glovesThatHold } from '../gloves/glovesThatHold.js';
 import { hazardFacts } from '../hazard/agentHazard.js';
 import { levelsReached } from '../precautions/levelsReached.js';
-import { streamsReached } from '../rags/streamsReached.js';
+import { itemsOf, streamsReached } from '../rags/streamsReached.js';
 import { swapsOf } from '../swaps/swapsOf.js';
 import { amountsOf } from './amountsOf.js';
-import { type Assessment, assess } from './assess.js';
+import { type Assessment, assess, bottleHazard } from './assess.js';
 import { neverTogetherOf } from './neverTogether.js';
-import { SPOKEN_TEXTS } from './lineTexts.js';
 import { planOf } from './planOf.js';
 import { sheetLines } from './sheetLines.js';
 
@@ -24,8 +23,6 @@ export interface Reasoner {
 /** A reasoner over a checked catalogue. Reads the tables once; keeps no state between sheets. */
 export const makeReasoner = (catalogue: Catalogue): Reasoner => {
   const book = makeBook(catalogue);
-  const missing = SPOKEN_TEXTS.filter((id) => !book.lines.has(id));
-  if (missing.length > 0) throw new Error(`rules/lines.yaml has no line ${missing.join(', ')}`);
   return {
     bench: (input) => normaliseBench(book, input),
     sheet: (input) => sheetOf(book, normaliseBench(book, input)),
@@ -54,7 +51,7 @@ const sheetOf = (book: Book, bench: Bench): Sheet => {
     streams: streamsReached(book, assessed),
     neverTogether: neverTogetherOf(book, bench, assessed),
     unknown: assessed.facts.unknown,
-    flags: [...assessed.facts.flags, ...bottleFlags(book, bench, assessed)],
+    flags: [...assessed.facts.flags, ...bottleFlags(book, bench)],
     swaps: swapsOf(book, bench, assessed),
     amounts: amountsOf(book, assessed),
   };
@@ -64,6 +61,10 @@ const sheetOf = (book: Book, bench: Bench): Sheet => {
     rules: assessed.held.rules.map(({ rule }) => rule),
     airHave: airHave(book, bench),
     glovesBySheet,
+    gloveFor: materials.length > 0 || glovesBySheet ? [] : gloveForEach(book, agents, thickness),
+    harmedByUse: harmedByUse(book, bench, assessed),
+    uncovered: uncovered(bench),
+    itemsOf: (tags) => itemsOf(book, assessed, tags),
     region: sure(book.regions.get(bench.region)),
     solventRags: findings.streams.some((stream) => stream.level === 'closed-can'),
     solventAgents: solvents.map((agent) => agent.id),
@@ -95,6 +96,38 @@ const glovesBecause = (agents: readonly AgentRow[]): readonly string[] =>
     ...agent.glove.chartRows.map((row) => `glove-chart.${row}`),
   ]);
 
+/** The best glove for each agent alone. */
+const gloveForEach = (
+  book: Book,
+  agents: readonly AgentRow[],
+  thickness: 'thin' | 'thick',
+): readonly { readonly agent: string; readonly material: string }[] =>
+  agents.flatMap((agent) => {
+    const [best] = glovesThatHold(book.catalogue.gloves, [agent], thickness);
+    return best === undefined ? [] : [{ agent: agent.id, material: best.id }];
+  });
+
+/** What was said to be in use may harm what is on the bench; the plan itself never does. */
+const harmedByUse = (
+  book: Book,
+  bench: Bench,
+  assessed: Assessment,
+): readonly { readonly agent: string; readonly surfaces: readonly string[] }[] =>
+  book.agents.flatMap((agent, index) => {
+    if (!bench.uses.some((use) => use.agent === agent.id)) return [];
+    const surfaces = assessed.facts.surfaces.filter((id) => {
+      const ready = book.surfaces.get(id);
+      return ready !== undefined && (ready.stands & (1 << index)) === 0;
+    });
+    return surfaces.length === 0 ? [] : [{ agent: agent.id, surfaces }];
+  });
+
+/** Surfaces that were named while every mix says that it is on others. */
+const uncovered = (bench: Bench): readonly string[] =>
+  bench.mixes.length === 0
+    ? []
+    : bench.surfaces.filter((id) => bench.mixes.every((mix) => mix.on?.includes(id) === false));
+
 /** What the room is said to have; a name that no table knows counts as the least. */
 const airHave = (book: Book, bench: Bench): number | undefined =>
   bench.room?.air === undefined ? undefined : Math.max(0, book.heightOf('air', bench.room.air));
@@ -102,22 +135,28 @@ const airHave = (book: Book, bench: Bench): number | undefined =>
 const lowestFlash = (book: Book, bench: Bench, agents: readonly AgentRow[]): number | undefined => {
   const flashes = agents.flatMap((agent) => {
     const substance = sure(book.substances.get(agent.substance));
-    const bottle = bench.bottles.find((each) => each.agent === agent.id);
-    return hazardFacts(substance, bottle).flashPointC ?? [];
+    const bottles = bench.bottles.filter((each) => each.agent === agent.id);
+    return (bottles.length === 0 ? [undefined] : bottles).map(
+      (bottle) => hazardFacts(substance, bottle).flashPointC ?? Number.NaN,
+    );
   });
-  return flashes.length === 0 ? undefined : Math.min(...flashes);
+  const known = flashes.filter((flash) => !Number.isNaN(flash));
+  return known.length === 0 ? undefined : Math.min(...known);
 };
 
-/** A line for each bottle whose facts were used, and one for each that is milder than its kind. */
-const bottleFlags = (book: Book, bench: Bench, assessed: Assessment): readonly Flag[] =>
+/** A line for each bottle whose facts were used, and one for each that is in any way milder than its kind. */
+const bottleFlags = (book: Book, bench: Bench): readonly Flag[] =>
   bench.bottles.flatMap((bottle): readonly Flag[] => {
     const index = book.agentIndex.get(bottle.agent);
     if (index === undefined) return [];
-    const own = sure(assessed.hazards[index]);
+    const own = bottleHazard(book, index, bottle);
     const generic = sure(book.agentHazards[index]);
     const subject = `agent.${bottle.agent}`;
     const values = { what: subject, date: bottle.sdsDate };
-    const isMilder = own.hazard < generic.hazard || own.band < generic.band;
+    const isMilder =
+      own.vapourRank < generic.vapourRank ||
+      own.fireRank < generic.fireRank ||
+      own.healthRank < generic.healthRank;
     return [
       { kind: 'bottle-used', subject, values },
       ...(isMilder ? [{ kind: 'bottle-milder' as const, subject, values }] : []),

@@ -91,7 +91,7 @@ const passesOf = (book: Book, task: Task, choice: Candidate): readonly Pass[] =>
     ...(mix.dried && kind === 'agent' ? { dried: true } : {}),
   });
   return [
-    ...(surface?.scrape === undefined ? [] : [{ do: 'scrape' as const }]),
+    ...(surface?.scrape === undefined || mix.dried ? [] : [{ do: 'scrape' as const }]),
     pass('agent', choice.agent),
     ...(choice.followUp === undefined ? [] : [pass('follow-up', choice.followUp)]),
     { do: 'last' },

@@ -1,14 +1,19 @@
 import {
   PHASES,
   type Because,
-  type LevelReached,
+  type Flag,
   type Region,
+  type Rule,
   type Route,
+  type Scale,
+  type ScaleId,
   type Sheet,
   type SheetLine,
+  type Unknown,
   type Value,
 } from '../types.js';
 import type { Book } from '../book/book.js';
+import { sure } from '../book/sure.js';
 import { isIgnitableWaste } from '../rags/waste.js';
 import { PER_THING, SPOKEN } from './lineTexts.js';
 
@@ -21,15 +26,25 @@ interface Spoken {
   readonly because: Because;
   readonly folded?: Because;
   readonly route?: Route;
+  /** What it speaks of, where one text is printed for several things. */
+  readonly about?: string;
 }
 
 /** All of a sheet that lines are made from. */
 export type Findings = Omit<Sheet, 'lines'> & {
-  readonly rules: readonly { readonly id: string; readonly lines: readonly string[] }[];
+  readonly rules: readonly Rule[];
   /** Place on the air scale that the room has; undefined when it was not said. */
   readonly airHave: number | undefined;
   /** Whether the gloves level leaves the choice to the data sheet. */
   readonly glovesBySheet: boolean;
+  /** Where no one glove holds for all agents: what holds for each. */
+  readonly gloveFor: readonly { readonly agent: string; readonly material: string }[];
+  /** Agents said to be in use, with the surfaces on the bench that they harm. */
+  readonly harmedByUse: readonly { readonly agent: string; readonly surfaces: readonly string[] }[];
+  /** Surfaces that no mix is said to be on. */
+  readonly uncovered: readonly string[];
+  /** Things on the bench that bear one of the tags (`ink.oil-relief`). */
+  readonly itemsOf: (tags: readonly string[]) => readonly string[];
   readonly region: Region;
   readonly solventRags: boolean;
   readonly solventAgents: readonly string[];
@@ -39,15 +54,16 @@ export type Findings = Omit<Sheet, 'lines'> & {
 
 /** The lines of a sheet, each with its reasons, by phase and rank. */
 export const sheetLines = (book: Book, found: Findings): readonly SheetLine[] => {
-  const base = found.rules[0]?.id ?? '';
+  const base = sure(found.rules[0]).id;
   const spoken = [
     ...frameLines(found, base),
     ...unknownLines(found, base),
     ...levelLines(book, found),
     ...gloveLines(found, base),
-    ...ruleLines(found),
+    ...ruleLines(book, found),
+    ...harmLines(found),
     ...agentLines(found),
-    ...toolLines(found, base),
+    ...toolLines(found),
     ...ragLines(book, found),
     ...aidLines(book, found),
   ];
@@ -63,17 +79,25 @@ const frameLines = (found: Findings, base: string): readonly Spoken[] => {
     ...(bench.surfaces.length === 0 && bench.mixes.every((mix) => mix.on === undefined)
       ? [{ text: SPOKEN.noSurfaces, because: [base] }]
       : []),
+    ...(found.uncovered.length === 0
+      ? []
+      : [{ text: SPOKEN.notCovered, values: { surfaces: found.uncovered }, because: [base] }]),
     ...(needsNoAgent(found.plan) ? [{ text: SPOKEN.noAgent, because: [base] }] : []),
     ...found.flags.flatMap((flag): readonly Spoken[] => {
       if (flag.kind === 'bottle-used') {
-        return [{ text: SPOKEN.bottleUsed, values: flag.values, because: [flag.subject] }];
+        return [bottleLine(SPOKEN.bottleUsed, flag)];
       }
-      return flag.kind === 'bottle-milder'
-        ? [{ text: SPOKEN.bottleMilder, values: flag.values, because: [flag.subject] }]
-        : [];
+      return flag.kind === 'bottle-milder' ? [bottleLine(SPOKEN.bottleMilder, flag)] : [];
     }),
   ];
 };
+
+const bottleLine = (text: string, { subject, values }: Flag): Spoken => ({
+  text,
+  values,
+  about: subject,
+  because: [subject],
+});
 
 /** Nothing on the bench is washed: it is scraped, spent as a rag, or kept clean. */
 const needsNoAgent = ({ routes }: Sheet['plan']): boolean =>
@@ -82,40 +106,44 @@ const needsNoAgent = ({ routes }: Sheet['plan']): boolean =>
 
 const unknownLines = (found: Findings, base: string): readonly Spoken[] =>
   found.unknown.map((each) => {
-    const rules = found.rules.filter((rule) => rule.id === `unknown-${each.kind}`);
+    const rules = found.rules.filter((rule) => rule.when.includes(`unknown.${each.kind}`));
     return {
-      text: SPOKEN.unknown,
+      text: HAS_DATA_SHEET.includes(each.kind) ? SPOKEN.unknown : SPOKEN.unknownOther,
       values: { what: each.id, section: each.sdsSection },
+      about: each.id,
       because: rules.length === 0 ? [base] : rules.map((rule) => rule.id),
     };
   });
 
+/** What a data sheet settles; nobody writes one for a tool, a machine or a person. */
+const HAS_DATA_SHEET: readonly Unknown['kind'][] = ['ink', 'additive', 'agent'];
+
 const levelLines = (book: Book, found: Findings): readonly Spoken[] => {
   const lines = found.levels.map((reached): Spoken => {
-    const text = levelText(book, reached);
+    const text = levelOf(book, reached.scale, reached.height).line;
     const { because, folded } = reached;
     if (reached.scale === 'gloves') return gloveLine(found, text, because, folded);
-    return reached.scale === 'rags'
-      ? { text, values: { rags: found.amounts.rags }, because, folded }
-      : { text, because, folded };
+    if (reached.scale !== 'rags') return { text, because, folded };
+    const { rags } = found.amounts;
+    return rags.high === 0
+      ? { text: SPOKEN.ragsUncounted, because, folded }
+      : { text, values: { rags }, because, folded };
   });
-  const need = found.levels.find((reached) => reached.scale === 'air');
+  const need = sure(found.levels.find((reached) => reached.scale === 'air'));
   const have = found.airHave;
-  if (need === undefined || have === undefined || have >= need.height) return lines;
-  const haveLevel = book.catalogue.scales.find((scale) => scale.id === 'air')?.levels[have]?.id;
+  if (have === undefined || have >= need.height) return lines;
   return [
     ...lines,
     {
       text: SPOKEN.airShort,
-      values: { have: haveLevel ?? '', level: need.level },
+      values: { have: levelOf(book, 'air', have).id, level: need.level },
       because: need.because,
     },
   ];
 };
 
-const levelText = (book: Book, reached: LevelReached): string =>
-  book.catalogue.scales.find((scale) => scale.id === reached.scale)?.levels[reached.height]?.line ??
-  '';
+const levelOf = (book: Book, scale: ScaleId, height: number): Scale['levels'][number] =>
+  sure(sure(book.catalogue.scales.find((each) => each.id === scale)).levels[height]);
 
 const gloveLine = (found: Findings, text: string, because: Because, folded: Because): Spoken => {
   const [first] = found.gloves.materials;
@@ -129,33 +157,58 @@ const gloveLine = (found: Findings, text: string, because: Because, folded: Beca
   };
 };
 
-const gloveLines = (found: Findings, base: string): readonly Spoken[] => {
+const gloveLines = (found: Findings, base: string): readonly Spoken[] => [
+  ...found.gloveFor.map(({ agent, material }) => ({
+    text: SPOKEN.gloveForAgent,
+    values: { agent, materials: [material] },
+    about: agent,
+    because: [`agent.${agent}`],
+  })),
+  gloveChangeLine(found, base),
+];
+
+const gloveChangeLine = (found: Findings, base: string): Spoken => {
   const { changeAfterMin } = found.gloves;
   const because = found.gloves.because.length === 0 ? [base] : found.gloves.because;
-  if (changeAfterMin === undefined) return [{ text: SPOKEN.glovesChangeTorn, because }];
+  if (changeAfterMin === undefined) return { text: SPOKEN.glovesChangeTorn, because };
   return changeAfterMin === 0
-    ? [{ text: SPOKEN.glovesChangeNow, because }]
-    : [{ text: SPOKEN.glovesChangeAfter, values: { minutes: changeAfterMin }, because }];
+    ? { text: SPOKEN.glovesChangeNow, because }
+    : { text: SPOKEN.glovesChangeAfter, values: { minutes: changeAfterMin }, because };
 };
 
-const ruleLines = (found: Findings): readonly Spoken[] => {
+const ruleLines = (book: Book, found: Findings): readonly Spoken[] => {
   const things = thingsOf(found);
+  const itemsFor = (text: string): Values => {
+    if (!book.namesItems.has(text)) return {};
+    const rules = found.rules.filter((rule) => rule.lines.includes(text));
+    return { items: found.itemsOf(rules.flatMap((rule) => [...rule.when, ...rule.anyOf])) };
+  };
   return found.rules.flatMap((rule) =>
     rule.lines.flatMap((text): readonly Spoken[] => {
       const each = things.get(text);
       return each === undefined
-        ? [{ text, because: [rule.id] }]
-        : each.map((values) => ({ text, values, because: [rule.id] }));
+        ? [{ text, values: itemsFor(text), because: [rule.id] }]
+        : each.map(({ about, values }) => ({ text, values, about, because: [rule.id] }));
     }),
   );
 };
 
+/** What a line is printed for, and its figures. */
+interface Printed {
+  readonly about: string;
+  readonly values: Values;
+}
+
 /** Figures of the lines that are printed once a thing. */
-const thingsOf = (found: Findings): ReadonlyMap<string, readonly Values[]> => {
-  const flagged = (kind: string): readonly Values[] =>
-    found.flags.filter((flag) => flag.kind === kind).map((flag) => flag.values);
-  const unknown = (kind: string): readonly Values[] =>
-    found.unknown.filter((each) => each.kind === kind).map((each) => ({ what: each.id }));
+const thingsOf = (found: Findings): ReadonlyMap<string, readonly Printed[]> => {
+  const flagged = (kind: string): readonly Printed[] =>
+    found.flags
+      .filter((flag) => flag.kind === kind)
+      .map(({ subject, values }) => ({ about: subject, values }));
+  const unknown = (kind: string): readonly Printed[] =>
+    found.unknown
+      .filter((each) => each.kind === kind)
+      .map(({ id }) => ({ about: id, values: { what: id } }));
   return new Map([
     [PER_THING.doseAboveUsual, flagged('dose-above-usual')],
     [PER_THING.doseAboveHighest, flagged('dose-above-highest')],
@@ -170,11 +223,20 @@ const agentLines = (found: Findings): readonly Spoken[] => {
   return found.amounts.ml.map(({ agent, range }) => ({
     text: SPOKEN.agentHow,
     values: { what: agent, agent, ml: range, dried },
+    about: agent,
     because: [`agent.${agent}`],
   }));
 };
 
-const toolLines = (found: Findings, base: string): readonly Spoken[] => {
+const harmLines = (found: Findings): readonly Spoken[] =>
+  found.harmedByUse.map(({ agent, surfaces }) => ({
+    text: SPOKEN.useHarms,
+    values: { agent, surfaces },
+    about: agent,
+    because: surfaces.map((surface) => `pair.${surface}.${agent}`),
+  }));
+
+const toolLines = (found: Findings): readonly Spoken[] => {
   const grouped = new Map<string, { readonly route: Route; readonly mixes: string[] }>();
   for (const route of found.plan.routes) {
     const { surface, passes, stuck } = route;
@@ -188,7 +250,7 @@ const toolLines = (found: Findings, base: string): readonly Spoken[] => {
     const isShared = groups.some(
       (each) => each.route.surface === route.surface && each.route !== route,
     );
-    return toolLine(found, route, mixes, isShared, base);
+    return toolLine(found, route, mixes, isShared);
   });
 };
 
@@ -198,7 +260,6 @@ const toolLine = (
   route: Route,
   mixes: readonly string[],
   isShared: boolean,
-  base: string,
 ): Spoken => {
   const because = found.plan.routes
     .filter((each) => each.surface === route.surface && mixes.includes(each.mix))
@@ -215,15 +276,16 @@ const toolLine = (
       inks: [...new Set(inks)],
       ...(route.wouldDo === undefined ? {} : { agents: route.wouldDo }),
     },
-    because: because.length === 0 ? [base] : [...new Set(because)],
+    because: [...new Set(because)],
     route,
+    about: [route.surface, ...mixes].join('.'),
   };
 };
 
 const ragLines = (book: Book, found: Findings): readonly Spoken[] => {
   const { region } = found;
   const streams = found.streams.map((stream) => ({
-    text: book.streams.get(stream.id)?.line ?? '',
+    text: sure(book.streams.get(stream.id)).line,
     values: { items: stream.items, stream: stream.id },
     because: [...stream.because, `stream.${stream.id}`],
   }));
@@ -233,7 +295,9 @@ const ragLines = (book: Book, found: Findings): readonly Spoken[] => {
   const reasons = found.solventAgents.map((agent) => `agent.${agent}`);
   return [
     ...streams,
-    ...(codes.length === 0 ? [] : [{ text: SPOKEN.wasteCodes, values: { codes }, because }]),
+    codes.length === 0
+      ? { text: SPOKEN.wasteAsk, because }
+      : { text: SPOKEN.wasteCodes, values: { codes }, because },
     ...(found.solventRags && region.wipes !== undefined
       ? [
           {
@@ -265,6 +329,7 @@ const codesFor = (found: Findings, waste: string): readonly string[] => {
   return region.wasteCodes
     .filter(
       (code) =>
+        code.isProse !== true &&
         code.for.includes(waste) &&
         (code.onlyIgnitable !== true || isIgnitable) &&
         (code.onlyAgents?.some((agent) => found.solventAgents.includes(agent)) ?? true),
@@ -275,7 +340,7 @@ const codesFor = (found: Findings, waste: string): readonly string[] => {
 const aidLines = (book: Book, found: Findings): readonly Spoken[] => {
   const region = `region.${found.region.id}`;
   return [
-    { text: hasManyLines(found.region) ? SPOKEN.callMany : SPOKEN.call, because: [region] },
+    { text: SPOKEN.call, because: [region] },
     ...Object.entries(SPOKEN.doors).map(([door, text]) => ({
       text,
       because: [
@@ -288,18 +353,12 @@ const aidLines = (book: Book, found: Findings): readonly Spoken[] => {
   ];
 };
 
-/** More poison lines than one line can name: then the list of numbers is pointed at. */
-const hasManyLines = (region: Region): boolean => region.poison.length > MOST_LINES_NAMED;
-
-const MOST_LINES_NAMED = 3;
-
 /** One line a text and figures, reasons joined; sorted by phase, rank and id. */
 const inOrder = (book: Book, spoken: readonly Spoken[]): readonly SheetLine[] => {
   const joined = new Map<string, SheetLine>();
   for (const each of spoken) {
-    const text = book.lines.get(each.text);
-    if (text === undefined) continue;
-    const id = lineId(each);
+    const text = sure(book.lines.get(each.text));
+    const id = each.about === undefined ? text.id : `${text.id}.${each.about}`;
     const seen = joined.get(id);
     const folded = each.folded ?? [];
     joined.set(id, {
@@ -317,16 +376,6 @@ const inOrder = (book: Book, spoken: readonly Spoken[]): readonly SheetLine[] =>
 };
 
 const union = (a: Because, b: Because): Because => [...new Set([...a, ...b])];
-
-/** The text's id, with the thing it speaks of where one text is printed for several. */
-const lineId = ({ text, values, route }: Spoken): string => {
-  if (route !== undefined) {
-    const mixes = values?.['mixes'];
-    return `${text}.${route.surface}.${Array.isArray(mixes) ? mixes.join('.') : ''}`;
-  }
-  const what = values?.['what'];
-  return typeof what === 'string' ? `${text}.${what}` : text;
-};
 
 /** A line's place: phase, then rank; tools keep their working order by being met in it. */
 const place = (line: SheetLine): number => PHASES.indexOf(line.phase) * 1e6 + line.rank;

@@ -69,6 +69,7 @@ const changesOf = (book: Book, bench: Bench): readonly Change[] => [
 ];
 
 const mixChanges = (book: Book, bench: Bench, mix: Mix): readonly Change[] => {
+  if (mix.dried) return [];
   const withMix = (changed: Mix): Bench => ({
     ...bench,
     mixes: bench.mixes.map((each) => (each === mix ? changed : each)),
