@@ -79,12 +79,22 @@ const { bandRules: RANKS } = read('precautions') as { readonly bandRules: Ranks 
 
 const WORST = Math.max(...RANKS.bands.map((each) => each.band));
 
-/** Band and hazard of one agent, with the studio's own bottle of it if there is one. */
-export const harmOf = (
-  agentId: string,
-  bottles: readonly Bottle[] = [],
-): { readonly band: number; readonly hazard: number } => {
-  const bottle = bottles.find((each) => each.agent === agentId);
+/** What an agent comes to: its ranks for vapour, fire and health, the worst of them and their sum. */
+export interface Harm {
+  readonly ranks: readonly number[];
+  readonly band: number;
+  readonly hazard: number;
+}
+
+/** Harm of one agent; where the studio has bottles of its own, that of the harshest of them. */
+export const harmOf = (agentId: string, bottles: readonly Bottle[] = []): Harm => {
+  const own = bottles.filter((each) => each.agent === agentId);
+  const harms = (own.length === 0 ? [undefined] : own).map((bottle) => harmWith(agentId, bottle));
+  harms.sort((a, b) => b.band - a.band || b.hazard - a.hazard);
+  return harms[0] as Harm;
+};
+
+const harmWith = (agentId: string, bottle: Bottle | undefined): Harm => {
   const agent = AGENTS.find((each) => each.id === agentId);
   const row = SUBSTANCES.find((each) => each.id === agent?.substance);
   if (row === undefined) throw new Error(`no facts for ${agentId}`);
@@ -93,7 +103,7 @@ export const harmOf = (
     fireRank(row, bottle),
     healthRank(bottle?.hazardCodes ?? row.hazardCodes),
   ];
-  return { band: Math.max(...ranks), hazard: ranks.reduce((sum, rank) => sum + rank) };
+  return { ranks, band: Math.max(...ranks), hazard: ranks.reduce((sum, rank) => sum + rank) };
 };
 
 const vapourRank = (row: SubstanceRow, bottle: Bottle | undefined): number => {
@@ -120,9 +130,9 @@ const vapourRank = (row: SubstanceRow, bottle: Bottle | undefined): number => {
 const fireRank = (row: SubstanceRow, bottle: Bottle | undefined): number => {
   const flash = bottle?.flashPointC ?? row.flashPointC;
   const boils = bottle?.boilingPointC ?? row.boilingPointC;
-  const categories = (bottle?.hazardCodes ?? row.hazardCodes).flatMap(
-    (code) => RANKS.fireCodes[code] ?? [],
-  );
+  // A flash point of its own says how a bottle burns, unless it has codes of its own as well.
+  const codes = bottle?.hazardCodes ?? (bottle?.flashPointC === undefined ? row.hazardCodes : []);
+  const categories = codes.flatMap((code) => RANKS.fireCodes[code] ?? []);
   if (flash === undefined || flash > 93) categories.push('none');
   else if (flash > 60) categories.push('4');
   else if (flash >= 23) categories.push('3');
@@ -262,9 +272,9 @@ const wayWith = (bench: Bench, ...agents: readonly AgentRow[]): Way => {
   };
 };
 
-const known = new Map<string, ReturnType<typeof harmOf>>();
+const known = new Map<string, Harm>();
 
-const harm = (bench: Bench, agent: string): ReturnType<typeof harmOf> => {
+const harm = (bench: Bench, agent: string): Harm => {
   if (bench.bottles.length > 0) return harmOf(agent, bench.bottles);
   const facts = known.get(agent) ?? harmOf(agent);
   known.set(agent, facts);

@@ -11,9 +11,7 @@ export const spokenOf = (sheet: Sheet): readonly string[] => {
     }),
     ...sheet.levels.map((reached) => words.level(reached.scale, reached.level)),
     ...sheet.plan.agents.map((agent) => words.short('agent', agent)),
-    ...sheet.plan.routes.map((route) =>
-      route.stuck === undefined ? words.passes(route) : words.stuck(route),
-    ),
+    ...sheet.plan.routes.map((route) => (route.stuck === undefined ? words.passes(route) : '')),
     ...sheet.gloves.materials.map((material) => words.name('material', material.id)),
     ...sheet.streams.flatMap((stream) => {
       const { name, container, emptied } = words.stream(stream.id);

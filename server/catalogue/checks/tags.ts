@@ -3,7 +3,7 @@ import { accepted, type Checking, type Known } from './known.js';
 /** Tags that name no row. */
 const FIXED = {
   unknown: ['ink', 'additive', 'surface', 'agent', 'equipment', 'person'],
-  state: ['dried', 'stuck', 'used'],
+  state: ['dried', 'stuck', 'no-agent', 'used'],
   dose: ['above-usual', 'above-highest'],
   people: ['several', 'group'],
 };

@@ -30,19 +30,28 @@ export const streamsReached = (book: Book, assessed: Assessment): readonly Strea
     .sort((a, b) => book.heightOf('rags', b.level) - book.heightOf('rags', a.level));
 };
 
-/** Inks, additives and agents that bear one of the tags, those that nobody knows among them. */
+/**
+ * Inks, additives and agents that bear one of the tags, those that nobody knows among them, and
+ * what is in a mix that no agent takes off.
+ */
 export const itemsOf = (
   book: Book,
   assessed: Assessment,
   tags: readonly string[],
 ): readonly string[] => {
   const known = [...assessed.rows].filter(
-    (row) => isThing(row) && book.tagsOf.get(row)?.some((tag) => tags.includes(tag)) === true,
+    (row) => book.tagsOf.get(row)?.some((tag) => tags.includes(tag)) === true,
   );
   const unknown = assessed.facts.unknown
     .filter((each) => tags.includes(`unknown.${each.kind}`))
     .map((each) => `${each.kind}.${each.id}`);
-  return [...known, ...unknown.filter(isThing)];
+  const stuck = tags.includes('state.no-agent') ? inksOfStuck(assessed) : [];
+  return [...new Set([...known, ...unknown, ...stuck])].filter(isThing);
 };
+
+const inksOfStuck = ({ tasks }: Assessment): readonly string[] =>
+  tasks
+    .filter((task) => task.stuck !== undefined)
+    .flatMap((task) => task.mix.parts.map((part) => `ink.${part.ink}`));
 
 const isThing = (row: string): boolean => /^(ink|additive|agent)\./.test(row);

@@ -1,4 +1,4 @@
-import type { Bench, Bottle } from '../types.js';
+import type { Bench, Bottle, StuckReason } from '../types.js';
 import type { Book, Demand } from '../book/book.js';
 import { sure } from '../book/sure.js';
 import { type BenchFacts, tagBench } from '../facts/tagBench.js';
@@ -44,6 +44,7 @@ export const assess = (book: Book, bench: Bench): Assessment => {
   const bands = bandsReached(book, bench, tasks, choices, hazards);
   for (let band = 0; band <= bands.highest; band += 1) tags.add(`band.${String(band)}`);
   if (bands.isStuck) tags.add('state.stuck');
+  if (bands.hasNoAgent) tags.add('state.no-agent');
   const demands = [...bands.reached].flatMap((band) => book.bandDemands.get(band) ?? []);
   return {
     facts,
@@ -78,11 +79,15 @@ export const bottleHazard = (book: Book, agent: number, bottle: Bottle): AgentHa
 const worse = (a: AgentHazard, b: AgentHazard): AgentHazard =>
   b.band > a.band || (b.band === a.band && b.hazard > a.hazard) ? b : a;
 
+const NO_AGENT: readonly StuckReason[] = ['unknown-surface', 'parts-share-no-agent', 'all-harm'];
+
 interface BandsReached {
   readonly reached: ReadonlySet<number>;
   /** Bands count upwards: what is at band 3 is also at 0, 1 and 2; -1 when nothing is in use. */
   readonly highest: number;
   readonly isStuck: boolean;
+  /** Stuck though the ink is known: nothing is known to lift it without harm. */
+  readonly hasNoAgent: boolean;
 }
 
 /**
@@ -98,11 +103,15 @@ const bandsReached = (
 ): BandsReached => {
   const reached = new Set<number>();
   let isStuck = false;
+  let hasNoAgent = false;
   let highest = -1;
   for (const [index, task] of tasks.entries()) {
     const band = choices[index]?.band ?? task.wouldDo[0]?.band;
     if (band !== undefined) reached.add(band);
-    else if (task.stuck !== undefined) isStuck = true;
+    else if (task.stuck !== undefined) {
+      isStuck = true;
+      hasNoAgent ||= NO_AGENT.includes(task.stuck);
+    }
   }
   for (const use of bench.uses) {
     const band = hazards[book.agentIndex.get(use.agent) ?? -1]?.band;
@@ -110,5 +119,5 @@ const bandsReached = (
     else reached.add(band);
   }
   if (isStuck) highest = book.worstBand;
-  return { reached, highest: Math.max(highest, ...reached), isStuck };
+  return { reached, highest: Math.max(highest, ...reached), isStuck, hasNoAgent };
 };

@@ -27,7 +27,7 @@ export const SPOKEN = {
   noMixes: 'no-mixes',
   noAgent: 'no-agent',
   wipesRule: 'wipes-rule',
-  ragsUncounted: 'rags-sort-only',
+  ragsReady: 'rags-ready',
   wasteCodes: 'waste-codes',
   wasteAsk: 'waste-ask',
   usedSpirit: 'used-spirit',

@@ -64,7 +64,7 @@ export const sheetLines = (book: Book, found: Findings): readonly SheetLine[] =>
     ...harmLines(found),
     ...agentLines(found),
     ...toolLines(found),
-    ...ragLines(book, found),
+    ...ragLines(book, found, base),
     ...aidLines(book, found),
   ];
   return inOrder(book, spoken);
@@ -123,11 +123,7 @@ const levelLines = (book: Book, found: Findings): readonly Spoken[] => {
     const text = levelOf(book, reached.scale, reached.height).line;
     const { because, folded } = reached;
     if (reached.scale === 'gloves') return gloveLine(found, text, because, folded);
-    if (reached.scale !== 'rags') return { text, because, folded };
-    const { rags } = found.amounts;
-    return rags.high === 0
-      ? { text: SPOKEN.ragsUncounted, because, folded }
-      : { text, values: { rags }, because, folded };
+    return { text, because, folded };
   });
   const need = sure(found.levels.find((reached) => reached.scale === 'air'));
   const have = found.airHave;
@@ -282,8 +278,8 @@ const toolLine = (
   };
 };
 
-const ragLines = (book: Book, found: Findings): readonly Spoken[] => {
-  const { region } = found;
+const ragLines = (book: Book, found: Findings, base: string): readonly Spoken[] => {
+  const { region, amounts } = found;
   const streams = found.streams.map((stream) => ({
     text: sure(book.streams.get(stream.id)).line,
     values: { items: stream.items, stream: stream.id },
@@ -294,6 +290,9 @@ const ragLines = (book: Book, found: Findings): readonly Spoken[] => {
   const spiritCodes = codesFor(found, 'used-solvent');
   const reasons = found.solventAgents.map((agent) => `agent.${agent}`);
   return [
+    ...(amounts.rags.high === 0
+      ? []
+      : [{ text: SPOKEN.ragsReady, values: { rags: amounts.rags }, because: [base] }]),
     ...streams,
     codes.length === 0
       ? { text: SPOKEN.wasteAsk, because }
