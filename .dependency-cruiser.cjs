@@ -23,7 +23,6 @@ const onlyIn = (name, ...places) => ({
 const web = [
   ...ours('reasoning/index\\.ts$', 'output/', 'words/', 'errors\\.ts$', 'config\\.ts$'),
   ...npm('fastify', '@fastify/[^/]+', 'fastify-type-provider-zod', 'zod', 'handlebars', 'pino'),
-  ...npm('@fontsource/[^/]+'),
 ];
 
 module.exports = {

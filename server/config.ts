@@ -7,9 +7,17 @@ const Port = z
   .transform(Number)
   .pipe(z.number().max(65_535));
 
+const Origin = z
+  .url({ protocol: /^https?$/, error: 'an origin such as https://sheets.example' })
+  .refine((text) => URL.canParse(text) && new URL(text).origin === text.replace(/\/$/, ''), {
+    error: 'an origin such as https://sheets.example',
+  })
+  .transform((text) => new URL(text).origin);
+
 const Settings = z.object({
   HOST: z.string().min(1).default('127.0.0.1'),
   PORT: Port.default(3000),
+  PUBLIC_ORIGIN: Origin.optional(),
   LOG_LEVEL: z.enum(['fatal', 'error', 'warn', 'info', 'debug', 'trace', 'silent']).default('warn'),
 });
 
@@ -17,6 +25,8 @@ const Settings = z.object({
 export interface Config {
   readonly host: string;
   readonly port: number;
+  /** The address that people reach this server by, where a proxy stands before it. */
+  readonly publicOrigin?: string;
   readonly logLevel: z.infer<typeof Settings>['LOG_LEVEL'];
 }
 
@@ -30,6 +40,11 @@ export function readConfig(environment: NodeJS.ProcessEnv = process.env): Config
     const problems = read.error.issues.map((issue) => `${issue.path.join('.')}: ${issue.message}`);
     throw codedError('CONFIG_WRONG', { problems: problems.join('; ') });
   }
-  const { HOST, PORT, LOG_LEVEL } = read.data;
-  return Object.freeze({ host: HOST, port: PORT, logLevel: LOG_LEVEL });
+  const { HOST, PORT, PUBLIC_ORIGIN, LOG_LEVEL } = read.data;
+  return Object.freeze({
+    host: HOST,
+    port: PORT,
+    ...(PUBLIC_ORIGIN !== undefined && { publicOrigin: PUBLIC_ORIGIN }),
+    logLevel: LOG_LEVEL,
+  });
 }

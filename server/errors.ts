@@ -4,6 +4,7 @@ export const ERRORS = {
   RULES_WRONG: { status: 500, message: 'The tables in rules/ cannot be used.\n{problems}' },
   VIEWS_WRONG: { status: 500, message: 'A page template cannot be used. {problems}' },
   REQUEST_UNREADABLE: { status: 400, message: 'The request could not be read.' },
+  METHOD_WRONG: { status: 405, message: 'This address is only read: ask with GET.' },
   BENCH_WRONG: { status: 422, message: 'The bench was read, but something on it cannot be used.' },
   BODY_WRONG: { status: 422, message: 'The body was read, but something in it cannot be used.' },
   PAGE_UNKNOWN: { status: 404, message: 'There is no page at this address.' },

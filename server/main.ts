@@ -7,7 +7,8 @@ import { readConfig } from './config.js';
 import { ERRORS } from './errors.js';
 import { makeReasoner } from './reasoning/index.js';
 import { buildApp, type Clock } from './web/app.js';
-import { makeWords } from './words/index.js';
+import { readMessages } from './web/plugins/viewFiles.js';
+import { makeMessages, makeWords } from './words/index.js';
 
 /** Time that requests under way are given when the process is told to stop. */
 const GRACE_MS = 5000;
@@ -34,13 +35,15 @@ async function start(): Promise<void> {
   const config = readConfig();
   const log = pino({ level: config.logLevel }, pino.destination(2));
   const catalogue = loadCatalogue(beside('../rules'));
+  const viewsFolder = beside('../views');
   const app = await buildApp({
     catalogue,
     reasoner: makeReasoner(catalogue),
-    words: makeWords(catalogue),
+    words: makeWords(catalogue, makeMessages(readMessages(viewsFolder))),
     clock: wallClock,
     version: readVersion(),
-    viewsFolder: beside('../views'),
+    viewsFolder,
+    ...(config.publicOrigin !== undefined && { publicOrigin: config.publicOrigin }),
     log,
   });
   closeWithGrace({ delay: GRACE_MS, logger: log }, async ({ err }) => {
@@ -51,12 +54,20 @@ async function start(): Promise<void> {
   process.stdout.write(`Slab & Rag is at ${app.listeningOrigin}\n`);
 }
 
+/** What a person can put right, in words that say how; undefined for a fault of our own. */
+function plainWords(code: string, error: Error): string | undefined {
+  if (code === 'EADDRINUSE') {
+    const port = 'port' in error ? String(error.port) : '';
+    return `Port ${port} is taken: set PORT to another number.`;
+  }
+  return code in ERRORS || code === 'EACCES' ? error.message : undefined;
+}
+
 /** What an installation got wrong is said plainly; only our own faults show where they happened. */
 function sayWhy(error: unknown): void {
   const isError = error instanceof Error;
   const code = isError && 'code' in error ? String(error.code) : '';
-  const isPlain = code in ERRORS || code === 'EADDRINUSE' || code === 'EACCES';
-  const words = isError ? (isPlain ? error.message : error.stack) : String(error);
+  const words = isError ? (plainWords(code, error) ?? error.stack) : String(error);
   process.stderr.write(`Slab & Rag could not start.\n${words ?? ''}\n`);
 }
 

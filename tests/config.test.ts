@@ -19,6 +19,15 @@ describe('settings', () => {
     );
   });
 
+  it('take an origin for the public address, and nothing else', () => {
+    const set = (PUBLIC_ORIGIN: string) => readConfig({ PUBLIC_ORIGIN }).publicOrigin;
+    expect(set('https://sheets.example')).toBe('https://sheets.example');
+    expect(set('https://sheets.example:8443/')).toBe('https://sheets.example:8443');
+    for (const wrong of ['sheets.example', 'ftp://sheets.example', 'https://sheets.example/a']) {
+      expect(() => set(wrong)).toThrow(/PUBLIC_ORIGIN/);
+    }
+  });
+
   it('do not take an empty host or port for a default', () => {
     expect(() => readConfig({ HOST: '' })).toThrow(/HOST/);
     expect(() => readConfig({ PORT: '' })).toThrow(/PORT/);

@@ -73,7 +73,9 @@ describe('the process', { timeout: 30_000 }, () => {
     const { port } = other.address() as { port: number };
     const process = run({ PORT: String(port) });
     expect(await process.ended).toBe(1);
-    expect(process.complained()).toMatch(/could not start\.\n.*address already in use/);
+    expect(process.complained()).toMatch(
+      new RegExp(`could not start\\.\nPort ${port} is taken: set PORT to another number\\.`),
+    );
     expect(process.complained()).not.toMatch(/ at .*\.ts/);
     other.close();
   });

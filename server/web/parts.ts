@@ -12,6 +12,8 @@ export interface Parts {
   readonly reasoner: Reasoner;
   readonly words: Words;
   readonly clock: Clock;
+  /** The address that people reach this server by; left out: whatever they asked for. */
+  readonly publicOrigin?: string;
   /** Of the program, as package.json says it. */
   readonly version: string;
 }

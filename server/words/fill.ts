@@ -18,6 +18,7 @@ export interface Place {
 
 const PLACEHOLDER = /\{(\w+)\}/g;
 
+/** Cuts a text at its placeholders. */
 export function makeTemplate(text: string): Template {
   const pieces: Piece[] = [];
   let from = 0;

@@ -1,6 +1,7 @@
 import type { Catalogue, Range, Region, ScaleId, SheetLine } from '../reasoning/index.js';
 import { amountText, type AmountKind } from './amounts.js';
 import { makeLines, type LineWords } from './lines.js';
+import type { Messages } from './messages.js';
 import { makeNames, type NameKind } from './names.js';
 import { makePasses, type PassWords } from './passes.js';
 import { makeRegions, type RegionWords } from './regions.js';
@@ -8,8 +9,8 @@ import { rowTexts, type RowText } from './rows.js';
 import { makeSayings, type Sayings } from './sayings.js';
 
 export { inside, joined, opening } from './joined.js';
+export { longDate } from './longDate.js';
 export { makeMessages, type Messages } from './messages.js';
-export type { NameKind } from './names.js';
 export type { FirstAidWords } from './regions.js';
 export type { RowText } from './rows.js';
 
@@ -19,6 +20,8 @@ export interface Words extends PassWords, RegionWords, Sayings {
   readonly name: (kind: NameKind, id: string) => string;
   readonly short: (kind: NameKind, id: string) => string;
   readonly line: (line: SheetLine, regionId: string) => LineWords;
+  /** Words of the interface, by key. */
+  readonly message: Messages;
   readonly level: (scale: ScaleId, levelId: string) => string;
   readonly amount: (range: Range, kind: AmountKind, regionId: string) => string;
   /** What a rag stream is called, what it goes into and when that is emptied. */
@@ -36,7 +39,8 @@ interface StreamWords {
   readonly emptied: string;
 }
 
-export function makeWords(catalogue: Catalogue): Words {
+/** Puts results of the reasoning into the words of the tables; what no table says, messages say. */
+export function makeWords(catalogue: Catalogue, messages: Messages): Words {
   const names = makeNames(catalogue);
   const regionOf = makeRegionOf(catalogue);
   const levels = new Map(
@@ -53,16 +57,18 @@ export function makeWords(catalogue: Catalogue): Words {
   const passWords = makePasses(catalogue);
   const streams = new Map(catalogue.streams.map((row) => [row.id, row]));
   const stops = new Map(catalogue.neverTogether.map((row) => [row.id, row.words]));
-  const texts = rowTexts(catalogue, names);
+  const texts = rowTexts(catalogue, names, messages);
   const list = [...texts.values()];
+  const line = makeLines(catalogue, { names, passWords, anyLevel, regionOf });
   return {
     name: names.name,
     short: names.short,
-    line: makeLines(catalogue, { names, passWords, anyLevel, regionOf }),
+    line,
+    message: messages,
     level,
     ...passWords,
     ...makeRegions(catalogue, regionOf),
-    ...makeSayings(names, level),
+    ...makeSayings({ names, level, messages, fillLine: (text) => line(text, ELSEWHERE) }),
     amount: (range, kind, regionId) => amountText(range, kind, regionOf(regionId).units),
     stream: (streamId) => {
       const { name = streamId, container = '', emptied = '' } = streams.get(streamId) ?? {};
@@ -74,10 +80,13 @@ export function makeWords(catalogue: Catalogue): Words {
   };
 }
 
+/** The row for everywhere that has no row of its own. */
+const ELSEWHERE = 'other';
+
 /** The region of an id; when no table has it, the row for everywhere else. */
 function makeRegionOf(catalogue: Catalogue): (regionId: string) => Region {
   const regions = new Map(catalogue.regions.map((region) => [region.id, region]));
-  const elsewhere = catalogue.regions.find((region) => region.id === 'other');
+  const elsewhere = catalogue.regions.find((region) => region.id === ELSEWHERE);
   return (regionId) => {
     const region = regions.get(regionId) ?? elsewhere;
     if (!region) throw new Error(`no region ${regionId}, and none for everywhere else`);

@@ -2,6 +2,7 @@ import type { Catalogue, Range, Region, SheetLine, Value } from '../reasoning/in
 import { amountText, rangeText } from './amounts.js';
 import { fill, makeTemplate, type Place } from './fill.js';
 import { inside, joined, opening, sentence } from './joined.js';
+import { longDate } from './longDate.js';
 import { NAME_KINDS, type NameKind, type Names } from './names.js';
 import type { PassWords } from './passes.js';
 import { regionText } from './regions.js';
@@ -28,17 +29,17 @@ const KIND_OF: ReadonlyMap<string, NameKind> = new Map(
 /** Placeholders that hold a level of a scale. */
 const LEVEL_KEYS: ReadonlySet<string> = new Set(['level', 'have']);
 
-/** What comes before a value that is a sentence by itself. */
-const LEADS_IN: ReadonlyMap<string, string> = new Map([
-  ['items', 'from '],
-  ['codes', 'code '],
-]);
+/** What stands between the things of a list that is no mere row: agents come in working order. */
+const BETWEEN: ReadonlyMap<string, string> = new Map([['agents', ', then ']]);
+
+/** What of a line its words are made of. */
+export type LineToSay = Pick<SheetLine, 'text' | 'values' | 'route'>;
 
 /** Puts lines of a sheet into words; the text of each line is cut up once, at the start. */
 export function makeLines(
   catalogue: Catalogue,
   filling: Filling,
-): (line: SheetLine, regionId: string) => LineWords {
+): (line: LineToSay, regionId: string) => LineWords {
   const texts = new Map(
     catalogue.lines.map((text) => [
       text.id,
@@ -51,7 +52,7 @@ export function makeLines(
     const region = filling.regionOf(regionId);
     const value = ({ key, opens, stands }: Place): string => {
       const words = placeholderText(key, line, region, filling);
-      if (stands && words !== '') return sentence(`${LEADS_IN.get(key) ?? ''}${words}`);
+      if (stands && words !== '') return sentence(words);
       return opens ? opening(words) : words;
     };
     return { head: fill(text.head, value), rest: fill(text.rest, value).trim() };
@@ -59,16 +60,19 @@ export function makeLines(
 }
 
 /** What the line says for a placeholder; else its route; else the region; else the bare key. */
-function placeholderText(key: string, line: SheetLine, region: Region, filling: Filling): string {
+function placeholderText(key: string, line: LineToSay, region: Region, filling: Filling): string {
   const given = line.values[key];
   if (given !== undefined) return valueText(key, given, region, filling);
   if (key === 'passes' && line.route) return filling.passWords.passes(line.route);
   if (key === 'how') return howWords(line, filling.passWords);
-  return regionText(region, key) ?? key;
+  const words = regionText(region, key) ?? key;
+  return ISO_DATE.test(words) ? longDate(words) : words;
 }
 
+const ISO_DATE = /^\d{4}-\d{2}-\d{2}$/;
+
 /** How the agent of a line is put on; `dried` holds something when some of the ink has dried. */
-function howWords({ values }: SheetLine, passWords: PassWords): string {
+function howWords({ values }: LineToSay, passWords: PassWords): string {
   const { agent, dried } = values;
   return passWords.how(
     typeof agent === 'string' ? agent : '',
@@ -80,7 +84,9 @@ function valueText(key: string, value: Value, region: Region, filling: Filling):
   if (typeof value === 'string') return nameText(key, value, filling);
   if (typeof value === 'number') return rangeWords(key, { low: value, high: value }, region);
   if (isRange(value)) return rangeWords(key, value, region);
-  return joined(value.map((id) => nameText(key, id, filling)));
+  const named = value.map((id) => nameText(key, id, filling));
+  const between = BETWEEN.get(key);
+  return between === undefined ? joined(named) : named.join(between);
 }
 
 const isRange = (value: Range | readonly string[]): value is Range => 'low' in value;
@@ -90,6 +96,7 @@ const rangeWords = (key: string, range: Range, region: Region): string =>
 
 /** The label of an id, as it stands inside a sentence; typed words stay as they were typed. */
 function nameText(key: string, id: string, { names, anyLevel }: Filling): string {
+  if (key === 'date') return longDate(id);
   const level = LEVEL_KEYS.has(key) ? anyLevel(id) : undefined;
   if (level !== undefined) return level;
   const kind = KIND_OF.get(key);

@@ -34,6 +34,7 @@ export interface Names {
   readonly isKnown: (kind: NameKind, id: string) => boolean;
 }
 
+/** Looks up labels of all tables by kind and id. */
 export function makeNames(catalogue: Catalogue): Names {
   const rows: Readonly<Record<NameKind, readonly Named[]>> = {
     ink: catalogue.inks,

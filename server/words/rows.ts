@@ -2,8 +2,6 @@ import type {
   Breakthrough,
   Catalogue,
   GloveChartRow,
-  GloveGrade,
-  Grade,
   How,
   Oil,
   Row,
@@ -13,6 +11,8 @@ import type {
 } from '../reasoning/index.js';
 import { numberText, rangeText } from './amounts.js';
 import { inside, joined, opening, sentence } from './joined.js';
+import { longDate } from './longDate.js';
+import type { Messages } from './messages.js';
 import type { Names } from './names.js';
 
 /** Any row of any table, as people read it. */
@@ -29,21 +29,12 @@ export interface RowText {
 
 type Entry = readonly [id: string, name: string, says: string, row: Row];
 
-const GRADES: Readonly<Record<Grade, string>> = {
-  ok: 'May be used.',
-  brief: 'Wipe on, wipe off at once.',
-  harms: 'Keep apart: it does harm.',
-};
-
-const GLOVE_GRADES: Readonly<Record<GloveGrade, string>> = {
-  VG: 'very good',
-  G: 'good',
-  F: 'fair',
-  P: 'poor',
-};
-
 /** All rows of all tables in words, by the id that stands in `because`. */
-export function rowTexts(catalogue: Catalogue, names: Names): ReadonlyMap<string, RowText> {
+export function rowTexts(
+  catalogue: Catalogue,
+  names: Names,
+  messages: Messages,
+): ReadonlyMap<string, RowText> {
   const sources = new Map(catalogue.sources.map((source) => [source.id, source]));
   const tables: Readonly<Record<string, readonly Entry[]>> = {
     precautions: catalogue.rules.map((row) => [row.id, row.name, row.why, row]),
@@ -69,13 +60,13 @@ export function rowTexts(catalogue: Catalogue, names: Names): ReadonlyMap<string
     pairs: catalogue.pairs.map((row) => [
       `pair.${row.id}`,
       `${names.short('surface', row.surface)} and ${inside(names.short('agent', row.agent))}`,
-      said(GRADES[row.grade], row.why, row.studioWhy),
+      said(messages(`grade.${row.grade}`), row.why, row.studioWhy),
       row,
     ]),
     substances: catalogue.substances.map((row) => [
       `substance.${row.id}`,
       row.name,
-      substanceWords(row),
+      substanceWords(row, messages),
       withLimitSources(row),
     ]),
     'hazard-codes': catalogue.hazardCodes.map((row) => [`code.${row.id}`, row.id, row.text, row]),
@@ -85,7 +76,7 @@ export function rowTexts(catalogue: Catalogue, names: Names): ReadonlyMap<string
       said(...Object.entries(row.require).map(([scale, level]) => asks(catalogue, scale, level))),
       row,
     ]),
-    scales: catalogue.scales.flatMap(levelEntries),
+    scales: catalogue.scales.flatMap((row) => levelEntries(row, messages)),
     rags: catalogue.streams.map((row) => [
       `stream.${row.id}`,
       row.name,
@@ -95,14 +86,14 @@ export function rowTexts(catalogue: Catalogue, names: Names): ReadonlyMap<string
     equipment: catalogue.equipment.map((row) => [
       `equipment.${row.id}`,
       row.name,
-      marksWords(catalogue, row.marks),
+      marksWords(catalogue, row.marks, messages),
       row,
     ]),
     people: catalogue.people.map((row) => [`person.${row.id}`, row.name, row.ask, row]),
     others: catalogue.others.map((row) => [
       `other.${row.id}`,
       row.name,
-      marksWords(catalogue, row.marks),
+      marksWords(catalogue, row.marks, messages),
       row,
     ]),
     'never-together': catalogue.neverTogether.map((row) => [
@@ -115,13 +106,16 @@ export function rowTexts(catalogue: Catalogue, names: Names): ReadonlyMap<string
       ...catalogue.gloves.chart.map((row): Entry => [
         `glove-chart.${row.id}`,
         row.chemical,
-        chartWords(row, names),
+        chartWords(row, names, messages),
         row,
       ]),
       ...catalogue.gloves.breakthrough.map((row): Entry => [
         `breakthrough.${row.id}`,
-        `${row.chemical} through ${inside(names.name('material', row.material))}`,
-        breakthroughWords(row),
+        messages('row.through', {
+          chemical: row.chemical,
+          material: inside(names.name('material', row.material)),
+        }),
+        breakthroughWords(row, messages),
         row,
       ]),
     ],
@@ -136,23 +130,31 @@ export function rowTexts(catalogue: Catalogue, names: Names): ReadonlyMap<string
       row.name,
       said(
         ...[...row.emergency, ...row.poison].map((one) => `${one.name}: ${one.number}`),
-        `Numbers looked up on ${row.checkedOn} in ${row.checkedIn}`,
+        messages('row.numbers', {
+          date: longDate(row.checkedOn),
+          in: inside(row.checkedIn),
+        }),
       ),
       row,
     ]),
     oils: [
-      ...catalogue.oils.oils.map((row): Entry => [`oil.${row.id}`, row.name, oilWords(row), row]),
+      ...catalogue.oils.oils.map((row): Entry => [
+        `oil.${row.id}`,
+        row.name,
+        oilWords(row, messages),
+        row,
+      ]),
       ...catalogue.oils.schemes.map((row): Entry => [
         `drying.${row.id}`,
         row.name,
-        `Semi-drying from iodine value ${row.semiDryingFrom} to ${row.semiDryingTo}. Below, an oil does not dry; above, it dries.`,
+        messages('row.scheme', { low: row.semiDryingFrom, high: row.semiDryingTo }),
         row,
       ]),
     ],
     'sds-sections': catalogue.sds.sections.map((row) => [
       `sds.${row.id}`,
-      `Data sheet, section ${row.section}: ${row.heading}`,
-      said(`Look here for: ${joined(row.holds)}`),
+      messages('row.section', { section: row.section, heading: row.heading }),
+      said(messages('row.holds', { things: joined(row.holds) })),
       row,
     ]),
     marks: catalogue.marks.map((row) => [`mark.${row.id}`, row.id, row.means, row]),
@@ -179,11 +181,11 @@ export function rowTexts(catalogue: Catalogue, names: Names): ReadonlyMap<string
 const said = (...sayings: readonly (string | undefined)[]): string =>
   sayings.flatMap((words) => (words === undefined ? [] : sentence(words.trim()))).join(' ');
 
-function levelEntries(scale: Scale): Entry[] {
+function levelEntries(scale: Scale, messages: Messages): Entry[] {
   return scale.levels.map((level, place) => [
     `level.${scale.id}.${level.id}`,
     `${scale.name}: ${level.name}`,
-    `Step ${place + 1} of ${scale.levels.length} on this scale, mildest first.`,
+    messages('row.step', { step: place + 1, of: scale.levels.length }),
     scale,
   ]);
 }
@@ -194,27 +196,29 @@ function asks(catalogue: Catalogue, scaleId: string, levelId: string | undefined
   return `${scale?.name ?? scaleId}: ${level?.name ?? levelId ?? ''}`;
 }
 
-function marksWords(catalogue: Catalogue, marks: readonly string[]): string {
+function marksWords(catalogue: Catalogue, marks: readonly string[], messages: Messages): string {
   const means = new Map(catalogue.marks.map((mark) => [mark.id, mark.means]));
-  if (marks.length === 0) return 'Nothing beyond the cautions of every bench.';
+  if (marks.length === 0) return messages('row.noMarks');
   return said(...marks.map((mark) => means.get(mark) ?? mark));
 }
 
-function substanceWords(row: Substance): string {
-  const fact = (label: string, value: number | undefined, unit: string) =>
-    value === undefined ? undefined : `${label} ${numberText(value)}${unit}`;
+function substanceWords(row: Substance, messages: Messages): string {
+  const fact = (key: string, value: number | undefined) =>
+    value === undefined ? undefined : messages(key, { n: numberText(value) });
   return said(
-    fact('Flash point', row.flashPointC, ' °C'),
-    fact('Boils at', row.boilingPointC, ' °C'),
-    fact('Vapour pressure near 20 °C', row.vapourPressurePa, ' Pa'),
-    fact('Burns in air from', row.lelPercent, ' % by volume'),
-    row.hazardCodes.length > 0 ? `Hazard codes ${joined(row.hazardCodes)}` : undefined,
+    fact('row.flash', row.flashPointC),
+    fact('row.boils', row.boilingPointC),
+    fact('row.vapour', row.vapourPressurePa),
+    fact('row.burns', row.lelPercent),
+    row.hazardCodes.length > 0
+      ? messages('row.codes', { codes: joined(row.hazardCodes) })
+      : undefined,
     ...row.limits.map((limit) => {
       const much =
         limit.mgM3 === undefined
           ? `${numberText(limit.ppm ?? 0)} ppm`
           : `${numberText(limit.mgM3)} mg/m³`;
-      return `${sentence(limit.kind).replace(/\.$/, '')} limit, ${limit.body}: ${much}`;
+      return messages('row.limit', { kind: opening(limit.kind), body: limit.body, much });
     }),
   );
 }
@@ -225,36 +229,34 @@ const withLimitSources = (row: Substance): Row => ({
   sources: [...new Set([...row.sources, ...row.limits.map((limit) => limit.source)])],
 });
 
-const BY_NAME: Readonly<Record<NonNullable<Oil['byName']>, string>> = {
-  drying: 'Dries, whatever its iodine value',
-  'semi-drying': 'Dries slowly, whatever its iodine value',
-  'non-drying': 'Does not dry, whatever its iodine value',
-  'does-not-dry': 'Does not dry; an iodine value says nothing of it',
-};
-
-const oilWords = (row: Oil): string =>
+const oilWords = (row: Oil, messages: Messages): string =>
   said(
-    row.byName && BY_NAME[row.byName],
-    row.iodine && `Iodine value ${rangeText(row.iodine)} g per 100 g`,
+    row.byName && messages(`oil.${row.byName}`),
+    row.iodine && messages('row.iodine', { range: rangeText(row.iodine) }),
   );
 
-const chartWords = (row: GloveChartRow, names: Names): string =>
+const chartWords = (row: GloveChartRow, names: Names, messages: Messages): string =>
   said(
     joined(
       Object.entries(row.grades).map(
-        ([material, grade]) => `${inside(names.name('material', material))} ${GLOVE_GRADES[grade]}`,
+        ([material, grade]) =>
+          `${inside(names.name('material', material))} ${messages(`glove.${grade}`)}`,
       ),
     ),
-    row.limitedService ? 'For short contact only' : undefined,
+    row.limitedService ? messages('row.short') : undefined,
   );
 
-function breakthroughWords(row: Breakthrough): string {
+function breakthroughWords(row: Breakthrough, messages: Messages): string {
   const minutes =
     row.minutesHigh === undefined
-      ? `${numberText(row.minutesLow)} minutes or more`
-      : `${rangeText({ low: row.minutesLow, high: row.minutesHigh })} minutes`;
+      ? messages('row.minutesFrom', { n: numberText(row.minutesLow) })
+      : messages('row.minutes', {
+          range: rangeText({ low: row.minutesLow, high: row.minutesHigh }),
+        });
   return said(
-    row.thickness === 'unknown' ? minutes : `${minutes}, ${row.thickness} glove`,
-    row.testedWarm ? 'Tested at hand warmth' : 'Tested at room warmth',
+    row.thickness === 'unknown'
+      ? minutes
+      : messages('row.glove', { minutes, thickness: row.thickness }),
+    messages(row.testedWarm ? 'row.warm' : 'row.room'),
   );
 }

@@ -1,86 +1,75 @@
-import type { Flag, Route, ScaleId, Swap, Unknown } from '../reasoning/index.js';
-import { numberText, rangeText } from './amounts.js';
+import type { Flag, SheetLine, ScaleId, Swap, Unknown } from '../reasoning/index.js';
 import { inside, joined, opening } from './joined.js';
+import type { LineWords } from './lines.js';
+import type { Messages } from './messages.js';
 import type { Names } from './names.js';
 
-/** Short sayings about one result of the reasoning, for answers that are not lines of the sheet. */
+/** Short sayings about one result of the reasoning, for places that are not lines of the sheet. */
 export interface Sayings {
-  /** Why a surface has no route, and whom to go to. */
-  readonly stuck: (route: Route) => string;
   readonly unknown: (unknown: Unknown) => string;
   readonly swap: (swap: Swap) => string;
   readonly flag: (flag: Flag) => string;
+  /** When to change gloves, from the minutes that they hold; absent: nothing is published. */
+  readonly change: (afterMin: number | undefined) => string;
 }
 
-const STUCK: Readonly<Record<NonNullable<Route['stuck']>, string>> = {
-  'unknown-ink': 'Nobody here can name this ink, so nothing is named to take it off {surface}.',
-  'unknown-surface': 'Nobody here knows {surface}, so nothing is named that leaves it unharmed.',
-  'parts-share-no-agent': 'No one thing takes every part of this mix off {surface}.',
-  'all-harm': 'All that takes this mix off does harm to {surface}.',
-  'not-at-hand': 'Nothing at hand takes this mix off {surface} unharmed.',
-};
+/** Which line of lines.yaml says it: the same words as on the sheet, so that a fact has one wording. */
+export const SAID_BY = {
+  hasDataSheet: 'unknown-thing',
+  hasNone: 'unknown-other',
+  changeAfter: 'gloves-change-after',
+  changeNow: 'gloves-change-now',
+  changeTorn: 'gloves-change-torn',
+  flags: {
+    'dose-above-usual': 'dose-check',
+    'dose-above-highest': 'dose-stop',
+    'bottle-milder': 'bottle-milder',
+    'bottle-used': 'bottle-used',
+  } satisfies Readonly<Record<Flag['kind'], string>>,
+} as const;
 
 const HAS_DATA_SHEET: ReadonlySet<Unknown['kind']> = new Set(['ink', 'additive', 'agent']);
 
-export function makeSayings(
-  names: Names,
-  level: (scale: ScaleId, levelId: string) => string,
-): Sayings {
+interface Spoken {
+  readonly names: Names;
+  readonly level: (scale: ScaleId, levelId: string) => string;
+  readonly messages: Messages;
+  /** Fills a text of lines.yaml. */
+  readonly fillLine: (line: Pick<SheetLine, 'text' | 'values'>) => LineWords;
+}
+
+/** Sayings from lines.yaml and from the messages; nothing is worded here. */
+export function makeSayings({ names, level, messages, fillLine }: Spoken): Sayings {
   const any = (id: string): string => inside(names.any(id) ?? id);
-  const agents = (ids: readonly string[], last: string): string =>
-    joined(
-      ids.map((id) => inside(names.short('agent', id))),
-      last,
-    );
+  const line = (text: string, values: SheetLine['values']): string => {
+    const { head, rest } = fillLine({ text, values });
+    return `${head} ${rest}`.trim();
+  };
+  const swapWords = ({ what, for: other, spares, sparesAgents }: Swap): string => {
+    const change =
+      other === undefined
+        ? messages('swap.leaveOut', { what: any(what) })
+        : messages('swap.take', { what: any(what), for: any(other) });
+    const levels = spares.map(({ scale, to }) => level(scale, to)).join('; ');
+    const agents = sparesAgents.map((id) => inside(names.short('agent', id)));
+    return [
+      opening(change),
+      ...(levels === '' ? [] : [messages('swap.enough', { levels })]),
+      ...(agents.length === 0 ? [] : [messages('swap.noAgent', { agents: joined(agents, 'or') })]),
+    ].join(' ');
+  };
   return {
-    stuck: (route) => {
-      const why = STUCK[route.stuck ?? 'all-harm'];
-      const would = route.wouldDo ?? [];
-      return [
-        why.replace('{surface}', inside(names.short('surface', route.surface))),
-        'Leave it, and ask the keeper.',
-        ...(would.length > 0 ? [`It could be done with ${agents(would, 'or')}.`] : []),
-      ].join(' ');
-    },
-    unknown: ({ kind, id, sdsSection }) => {
-      const settles = HAS_DATA_SHEET.has(kind)
-        ? `Section ${sdsSection} of its safety data sheet settles it.`
-        : 'Ask the keeper.';
-      return `No table knows "${id}", so it counts as the worst of its kind. ${settles}`;
-    },
-    swap: (swap) => {
-      const change =
-        swap.for === undefined
-          ? `Leave out ${any(swap.what)}`
-          : `Take ${any(swap.for)} instead of ${any(swap.what)}`;
-      const spared = [
-        ...(swap.sparesAgents.length > 0 ? [`no ${agents(swap.sparesAgents, 'or')}`] : []),
-        ...swap.spares.map(
-          ({ scale, to }) => `${inside(names.name('scale', scale))}: ${level(scale, to)}`,
-        ),
-      ];
-      return spared.length === 0 ? `${change}.` : `${change}. It spares you: ${spared.join('; ')}.`;
-    },
-    flag: (flag) => {
-      const { percent, usual, highest } = flag.values;
-      const much = typeof percent === 'number' ? ` ${numberText(percent)} %` : '';
-      const bound = flag.kind === 'dose-above-highest' ? (highest ?? usual) : usual;
-      const most =
-        typeof bound === 'number'
-          ? ` (${numberText(bound)} %)`
-          : typeof bound === 'object' && 'low' in bound
-            ? ` (${rangeText(bound)} %)`
-            : '';
-      return opening(
-        `${any(flag.subject)}:${much} ${FLAGS[flag.kind]}${most}.`.replace(':  ', ': '),
-      );
+    unknown: ({ kind, id, sdsSection }) =>
+      line(HAS_DATA_SHEET.has(kind) ? SAID_BY.hasDataSheet : SAID_BY.hasNone, {
+        what: id,
+        section: sdsSection,
+      }),
+    swap: swapWords,
+    flag: ({ kind, subject, values }) => line(SAID_BY.flags[kind], { what: subject, ...values }),
+    change: (afterMin) => {
+      if (afterMin === undefined) return fillLine({ text: SAID_BY.changeTorn, values: {} }).head;
+      const text = afterMin === 0 ? SAID_BY.changeNow : SAID_BY.changeAfter;
+      return fillLine({ text, values: { minutes: afterMin } }).head;
     },
   };
 }
-
-const FLAGS: Readonly<Record<Flag['kind'], string>> = {
-  'dose-above-usual': 'is more than usual',
-  'dose-above-highest': 'is more than the highest that is known to work',
-  'bottle-milder': 'your bottle is milder on paper than its kind; the keeper checks it first',
-  'bottle-used': 'the figures are from your own data sheet',
-};

@@ -12,6 +12,28 @@ const tick = async (
   await page.locator(`label[for="${id ?? ''}"]`).click();
 };
 
+test('the region is remembered on the device, and the usual benches are those of it', async () => {
+  const page = await site.visit('/', { viewport: PHONE });
+  await page.locator('#region').selectOption('de');
+  await page.goto(site.origin());
+  expect(await page.locator('#region').inputValue()).toBe('de');
+  expect(await page.locator('.help-door').getAttribute('href')).toBe('/help-now?in=de');
+  await page.getByRole('link', { name: 'Lino, oil ink' }).click();
+  expect(page.url()).toContain('/sheet?in=de&mix=');
+  expect(await page.locator('.ask').count()).toBe(0);
+});
+
+test('the region can be set without JavaScript, and a sheet without one asks for it', async () => {
+  const page = await site.visit('/', { viewport: PHONE, javaScriptEnabled: false });
+  await page.locator('#region').selectOption('fr');
+  await page.getByRole('button', { name: 'Set' }).click();
+  const usual = page.getByRole('link', { name: 'Lino, oil ink' });
+  expect(await usual.getAttribute('href')).toMatch(/^\/sheet\?in=fr&mix=/);
+  await page.goto(`${site.origin()}/sheet?mix=oil-relief&on=glass-slab`);
+  await page.locator('.ask').getByRole('link', { name: 'Ireland' }).click();
+  expect(page.url()).toContain('/sheet?in=ie&mix=oil-relief&on=glass-slab');
+});
+
 for (const javaScriptEnabled of [false, true]) {
   const how = javaScriptEnabled ? 'with JavaScript' : 'without JavaScript';
 

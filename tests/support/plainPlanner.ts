@@ -196,7 +196,7 @@ export const jobsOf = (bench: Bench): readonly Job[] =>
       const row = SURFACES.find((each) => each.id === surface);
       const isWashed = row === undefined || row.method === 'wash';
       const ways =
-        row === undefined || !isWashed || asks === undefined ? [] : waysOff(bench, asks, row);
+        row === undefined || !isWashed || asks === undefined ? [] : remembered(bench, asks, row);
       return { mix: mix.id, surface, isWashed, ways };
     });
   });
@@ -231,6 +231,20 @@ const asksOf = (mix: Mix): Asks | undefined => {
     untouchedBy: additives.flatMap((row) => row?.never ?? []),
     finishes: inks.flatMap((row) => (row?.finishWith === undefined ? [] : [row.finishWith])),
   };
+};
+
+const usual = new Map<string, readonly Way[]>();
+
+/** The ways of a bench with all at hand and no bottles of its own are worked out once for all mixes alike. */
+const remembered = (bench: Bench, asks: Asks, surface: SurfaceRow): readonly Way[] => {
+  if (bench.agentsAtHand !== undefined || bench.bottles.length > 0) {
+    return waysOff(bench, asks, surface);
+  }
+  const { liftedBy, untouchedBy, finishes } = asks;
+  const key = JSON.stringify([surface.id, liftedBy.map(({ id }) => id), untouchedBy, finishes]);
+  const ways = usual.get(key) ?? waysOff(bench, asks, surface);
+  usual.set(key, ways);
+  return ways;
 };
 
 /** All ways to do it without harm: one agent, or one and another that takes off what it left. */

@@ -1,3 +1,4 @@
+import { readdirSync, readFileSync } from 'node:fs';
 import { gzipSync } from 'node:zlib';
 import { describe, expect, it } from 'vitest';
 import { catalogue, words } from '../support/rules.js';
@@ -5,6 +6,15 @@ import { files } from '../support/views.js';
 
 const asset = (name: string): string => files.assets.get(name)?.body.toString('utf8') ?? '';
 const css = asset('style.css');
+
+/** The code that puts tables into words: it takes words of the interface by their keys. */
+const wordsSources = (): readonly string[] =>
+  ['words', 'output/text', 'web/presenters'].flatMap((folder) => {
+    const path = new URL(`../../server/${folder}/`, import.meta.url);
+    return readdirSync(path)
+      .filter((name) => name.endsWith('.ts'))
+      .map((name) => readFileSync(new URL(name, path), 'utf8'));
+  });
 
 /** Relative luminance and contrast ratio: WCAG 2.2, section "relative luminance" and "contrast ratio". */
 function contrast(one: string, other: string): number {
@@ -162,10 +172,17 @@ describe('the scripts', () => {
 
 describe('the words of the interface', () => {
   it('are all in use', () => {
-    const sources = [files.layout, ...files.pages.values(), ...files.partials.values()].join('\n');
-    const byPresenters = /^(phase|how|kind|sign|family|field|table|door|error|flag|swap)\./;
+    const sources = [
+      ...[files.layout, ...files.pages.values(), ...files.partials.values()],
+      ...wordsSources(),
+    ].join('\n');
+    const byPresenters = /^(phase|how|kind|sign|family|field|table|door|error|grade|glove|oil)\./;
     const unused = Object.keys(files.messages).filter(
-      (key) => !byPresenters.test(key) && !sources.includes(`"${key}"`) && !/\.title$/.test(key),
+      (key) =>
+        !byPresenters.test(key) &&
+        !sources.includes(`"${key}"`) &&
+        !sources.includes(`'${key}'`) &&
+        !/\.title$/.test(key),
     );
     expect(unused).toEqual([]);
   });

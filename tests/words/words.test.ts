@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { SPOKEN_TEXTS, type SheetLine } from '../../server/reasoning/index.js';
+import { SAID_BY } from '../../server/words/sayings.js';
 import { aSheet } from '../support/aSheet.js';
 import { everyBench } from '../support/everyBench.js';
 import { catalogue, reasoner, words } from '../support/rules.js';
@@ -36,12 +38,38 @@ describe('lines', () => {
   it('of a tool name it and say its working order', () => {
     expect(said('tool.glass-slab.mix-1')).toEqual({
       head: 'Glass slab:',
-      rest: 'Scrape (plastic scraper, flat), then vegetable oil, then dry with a clean rag.',
+      rest: 'Scrape with a plastic scraper, flat, then vegetable oil, then dry with a clean rag.',
     });
   });
 
   it('name what goes into a stream', () => {
     expect(said('rags-wet-can')?.rest).toContain('oil relief ink and vegetable oil.');
+  });
+
+  it('join agents in working order, and name the rows of items', () => {
+    const line = (text: string, values: Record<string, string[]>) =>
+      words.line(
+        { ...aSheet.lines[0], text, values, route: undefined } as unknown as SheetLine,
+        'uk',
+      );
+    const agents = ['veg-oil', 'white-spirit', 'soap-water'];
+    const stuck = line('tool-stuck-hand', {
+      surface: ['glass-slab'],
+      inks: ['oil-relief'],
+      agents,
+    });
+    expect(stuck.head).toBe('Glass slab, oil relief ink: wipe dry and wait.');
+    expect(stuck.rest).toContain('vegetable oil, then white spirit, then soap and water.');
+    const items = ['agent.white-spirit', 'additive.cobalt-drier', 'ink.my tin'];
+    expect(line('sensitiser-skin', { items }).head).toContain(
+      ': white spirit, cobalt drier and my tin.',
+    );
+  });
+
+  it('write dates with the month in words', () => {
+    expect(said('aid-eye')).toBeDefined();
+    const call = { ...aSheet.lines[0], text: 'aid-call', values: {}, route: undefined };
+    expect(words.line(call as unknown as SheetLine, 'uk').rest).not.toMatch(/\d{4}-\d\d-\d\d/);
   });
 
   it('take the minutes of the region', () => {
@@ -101,22 +129,22 @@ describe('rows', () => {
 });
 
 describe('sayings', () => {
-  it('say why a surface is stuck, whom to ask and what would do it', () => {
-    const stuck = aSheet.plan.routes[1];
-    expect(stuck && words.stuck(stuck)).toBe(
-      'Nothing at hand takes this mix off leather roller unharmed. Leave it, and ask the keeper. It could be done with white spirit.',
-    );
+  it('take their words from lines that the program makes sure of', () => {
+    for (const line of Object.values(SAID_BY)) {
+      const ids = typeof line === 'string' ? [line] : Object.values(line);
+      for (const id of ids) expect(SPOKEN_TEXTS).toContain(id);
+    }
   });
 
   it('say what is unknown and what settles it', () => {
-    expect(words.unknown({ kind: 'ink', id: 'my tin', sdsSection: 2 })).toContain('Section 2 of');
+    expect(words.unknown({ kind: 'ink', id: 'my tin', sdsSection: 2 })).toContain('section 2 of');
     expect(words.unknown({ kind: 'person', id: 'x', sdsSection: 2 })).toContain('Ask the keeper.');
   });
 
   it('say what a swap spares', () => {
     const [swap] = aSheet.swaps;
     expect(swap && words.swap(swap)).toBe(
-      'Take washable oil ink instead of oil relief ink. It spares you: no vegetable oil; air: room air.',
+      'Take washable oil ink in place of oil relief ink. Then this is enough: room air. No vegetable oil is needed.',
     );
     const without = {
       kind: 'leave-out',
@@ -129,9 +157,14 @@ describe('sayings', () => {
 
   it('say how far a dose is over', () => {
     const [flag] = aSheet.flags;
-    expect(flag && words.flag(flag)).toBe('Cobalt drier: 3 % is more than usual (0.5 to 2.5 %).');
-    const bottle = { kind: 'bottle-used', subject: 'agent.white-spirit', values: {} } as const;
-    expect(words.flag(bottle)).toBe('White spirit: the figures are from your own data sheet.');
+    expect(flag && words.flag(flag)).toBe(
+      'Check the dose of cobalt drier. You put 3 %. Usual is 0.5 to 2.5 %.',
+    );
+    const values = { date: '2026-01-31' };
+    const bottle = { kind: 'bottle-used', subject: 'agent.white-spirit', values } as const;
+    expect(words.flag(bottle)).toBe(
+      'The figures for white spirit are from your own data sheet. Dated 31 January 2026.',
+    );
   });
 });
 

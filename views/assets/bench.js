@@ -1,4 +1,33 @@
-// The recipe strip grows as parts are ticked; without this it is drawn by the server.
+// The device remembers its region; usual benches and help are those of that place.
+const region = document.querySelector('#region');
+document.querySelector('[data-set-region]').hidden = true;
+if (region.value === '') region.value = remembered();
+region.addEventListener('change', applyRegion);
+applyRegion();
+
+function remembered() {
+  try {
+    return localStorage.getItem('region') ?? '';
+  } catch {
+    return '';
+  }
+}
+
+function applyRegion() {
+  for (const link of document.querySelectorAll('.usual a, .help-door')) {
+    const [path, query = ''] = link.getAttribute('href').split('?');
+    const rest = query.split('&').filter((pair) => pair !== '' && !pair.startsWith('in='));
+    const pairs = region.value === '' ? rest : [`in=${region.value}`, ...rest];
+    link.href = [path, ...(pairs.length > 0 ? [pairs.join('&')] : [])].join('?');
+  }
+  try {
+    localStorage.setItem('region', region.value);
+  } catch {
+    // Not allowed: it is asked for again.
+  }
+}
+
+// The recipe strip grows as parts are ticked; else the server draws it.
 const SVG = 'http://www.w3.org/2000/svg';
 const INK_LOOKS = 4;
 const SLIVER = 2;

@@ -8,32 +8,25 @@ import {
   type Oil,
   type Range,
 } from '../../reasoning/index.js';
+import type { Words } from '../../words/index.js';
+import { numberOf, objectOf, wordsOf } from '../forms/schema.js';
 import { problemAnswers } from './problemAnswer.js';
 
 /** No oil takes up more, grams of iodine per 100 g. */
 const MOST_IODINE = 400;
-const IODINE = `grams of iodine per 100 g of oil, 0 to ${MOST_IODINE}`;
 const NAME = 'the name of an oil, up to 60 letters';
 
-const OilAsked = z
-  .strictObject({
-    oil: z
-      .string(NAME)
-      .trim()
-      .min(1, NAME)
-      .max(60, NAME)
-      .optional()
-      .describe('id or name of an oil'),
-    iodineValue: z
-      .number(IODINE)
-      .min(0, IODINE)
-      .max(MOST_IODINE, IODINE)
+const EITHER = 'the name of an oil, its iodine value, or both';
+
+const OilAsked = objectOf(
+  {
+    oil: wordsOf(NAME, 60).optional().describe('id or name of an oil'),
+    iodineValue: numberOf('grams of iodine per 100 g of oil', 0, MOST_IODINE)
       .optional()
       .describe('as measured; replaces the published range of the oil'),
-  })
-  .refine((asked) => asked.oil !== undefined || asked.iodineValue !== undefined, {
-    error: 'the name of an oil, its iodine value, or both',
-  });
+  },
+  EITHER,
+).refine((asked) => asked.oil !== undefined || asked.iodineValue !== undefined, { error: EITHER });
 
 const Class = z.enum(['drying', 'semi-drying', 'non-drying', 'does-not-dry', 'unknown']);
 
@@ -53,14 +46,10 @@ export const DryingAnswer = z.strictObject({
 
 export type DryingAnswer = z.infer<typeof DryingAnswer>;
 
-const HEATS =
-  'Rags with it can heat by themselves: wet them, into a lidded metal can, out the same day.';
-const DOES_NOT_HEAT = 'It does not make rags heat by itself. What else is on them may.';
-
 /** POST /api/calc/drying-class: how an oil dries by each published scheme, and what its rags do. */
 export function dryingClassApi(
   app: FastifyInstance,
-  { catalogue }: { readonly catalogue: Catalogue },
+  { catalogue, words }: { readonly catalogue: Catalogue; readonly words: Words },
 ): void {
   const { schemes, oils, selfHeatsFrom } = catalogue.oils;
   const find = (asked: string | undefined): Oil | undefined => {
@@ -94,7 +83,7 @@ export function dryingClassApi(
             classAtLow: classOf('low'),
           };
         }),
-        rags: { selfHeating, words: selfHeating ? HEATS : DOES_NOT_HEAT },
+        rags: { selfHeating, words: words.message(selfHeating ? 'oil.heats' : 'oil.heatsNot') },
         because: [
           ...(oil ? [`oil.${oil.id}`] : []),
           ...schemes.map((scheme) => `drying.${scheme.id}`),

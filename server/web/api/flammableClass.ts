@@ -3,20 +3,21 @@ import type { ZodTypeProvider } from 'fastify-type-provider-zod';
 import { z } from 'zod';
 import { flammableClass } from '../../reasoning/index.js';
 import type { Words } from '../../words/index.js';
+import { COLDEST_C, HOTTEST_C } from '../forms/limits.js';
+import { numberOf, objectOf } from '../forms/schema.js';
 import { problemAnswers } from './problemAnswer.js';
 
-/** No liquid on a bench is colder or hotter than this, degrees Celsius. */
-const COLDEST_C = -150;
-const HOTTEST_C = 1000;
-const CELSIUS = `degrees Celsius, ${COLDEST_C} to ${HOTTEST_C}`;
-const celsius = z.number(CELSIUS).min(COLDEST_C, CELSIUS).max(HOTTEST_C, CELSIUS);
+const celsius = numberOf('degrees Celsius', COLDEST_C, HOTTEST_C);
 
-const Liquid = z.strictObject({
-  flashPointC: celsius.describe('closed cup'),
-  boilingPointC: celsius
-    .optional()
-    .describe('where boiling begins; left out: taken as low, which is the more careful class'),
-});
+const Liquid = objectOf(
+  {
+    flashPointC: celsius.describe('closed cup'),
+    boilingPointC: celsius
+      .optional()
+      .describe('where boiling begins; left out: taken as low, which is the more careful class'),
+  },
+  'a liquid: { "flashPointC": ..., "boilingPointC": ... }',
+);
 
 const Hazard = z.strictObject({
   category: z.number().nullable(),

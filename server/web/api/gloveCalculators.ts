@@ -8,10 +8,15 @@ import {
   permeationLevel,
   type Catalogue,
 } from '../../reasoning/index.js';
+import { listOf, numberOf, objectOf, oneOf } from '../forms/schema.js';
 import { problemAnswers } from './problemAnswer.js';
 
-const MINUTES = 'minutes, 0 to 10,000';
-const minutes = z.number(MINUTES).min(0, MINUTES).max(10_000, MINUTES);
+const minutes = numberOf('minutes', 0, 10_000);
+
+const LETTERS = 'minutes by letter, A to T: { "J": 90, "K": 480 }';
+
+/** More than any bench uses at one time. */
+const MOST_CHEMICALS = 20;
 
 const GradeWords = z.enum(['VG', 'G', 'F', 'P']);
 
@@ -50,13 +55,17 @@ export function gloveCalculators(
     {
       schema: {
         summary: 'Materials that the glove chart grades best for chemicals used together',
-        body: z.strictObject({
-          chemicals: z
-            .array(z.string(CHEMICAL).refine((name) => rows.includes(name), CHEMICAL))
-            .min(1, CHEMICAL)
-            .max(20, 'up to 20 chemicals'),
-          exclude: z.array(z.enum(MATERIAL)).optional(),
-        }),
+        body: objectOf(
+          {
+            chemicals: listOf(
+              z.string(CHEMICAL).refine((name) => rows.includes(name), CHEMICAL),
+              MOST_CHEMICALS,
+              'chemicals',
+            ).min(1, CHEMICAL),
+            exclude: listOf(oneOf(MATERIAL), MATERIAL.length, 'glove materials').optional(),
+          },
+          '{ "chemicals": [...], "exclude": [...] }',
+        ),
         response: { 200: GloveAnswer, ...problemAnswers },
       },
     },
@@ -81,12 +90,15 @@ export function gloveCalculators(
     {
       schema: {
         summary: 'EN ISO 374-1 level of a breakthrough time, and type of a glove',
-        body: z.strictObject({
-          minutes: minutes.optional(),
-          minutesByLetter: z
-            .record(z.string().regex(/^[A-Z]$/, 'a letter A to T'), minutes)
-            .optional(),
-        }),
+        body: objectOf(
+          {
+            minutes: minutes.optional(),
+            minutesByLetter: z
+              .record(z.string().regex(/^[A-Z]$/, LETTERS), minutes, LETTERS)
+              .optional(),
+          },
+          '{ "minutes": ..., "minutesByLetter": ... }',
+        ),
         response: { 200: LevelAnswer, ...problemAnswers },
       },
     },

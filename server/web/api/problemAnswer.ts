@@ -18,5 +18,6 @@ export const ProblemAnswer = z.strictObject({
 
 export const problemAnswers = {
   400: ProblemAnswer.describe('the body cannot be read'),
+  415: ProblemAnswer.describe('the body is not JSON'),
   422: ProblemAnswer.describe('the body was read, and something in it is wrong'),
 } as const;

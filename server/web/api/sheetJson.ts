@@ -19,7 +19,7 @@ export function sheetJson(sheet: Sheet, words: Words): SheetAnswer {
     ),
     agents: plan.agents,
     plan: { hazard: plan.hazard, chosenFrom: plan.chosenFrom },
-    routes: plan.routes.map((route) => routeJson(route, words)),
+    routes: plan.routes.map((route) => routeJson(route, sheet, words)),
     gloves: {
       materials: gloves.materials.map((one) => one.id),
       grades: Object.fromEntries(gloves.materials.map((one) => [one.id, one.grade])),
@@ -54,11 +54,19 @@ export function sheetJson(sheet: Sheet, words: Words): SheetAnswer {
   return { ...answer, ...reasonsJson(sheet, words) };
 }
 
-function routeJson(route: Route, words: Words): SheetAnswer['routes'][number] {
+function routeJson(route: Route, sheet: Sheet, words: Words): SheetAnswer['routes'][number] {
   const { surface, mix, band, because } = route;
   if (route.stuck !== undefined) {
     const { stuck: reason, wouldDo = [] } = route;
-    return { surface, mix, stuck: true, reason, wouldDo, words: words.stuck(route), because };
+    return {
+      surface,
+      mix,
+      stuck: true,
+      reason,
+      wouldDo,
+      words: stuckWords(route, sheet, words),
+      because,
+    };
   }
   return {
     surface,
@@ -68,6 +76,17 @@ function routeJson(route: Route, words: Words): SheetAnswer['routes'][number] {
     words: words.passes(route),
     because,
   };
+}
+
+/** What the sheet's own line says of a tool that is stuck: one wording for one fact. */
+function stuckWords({ surface, mix }: Route, { lines, bench }: Sheet, words: Words): string {
+  const line = lines.find(({ route, values }) => {
+    const { mixes } = values;
+    return route?.surface === surface && Array.isArray(mixes) && mixes.includes(mix);
+  });
+  if (!line) return '';
+  const { head, rest } = words.line(line, bench.region);
+  return `${head} ${rest}`.trim();
 }
 
 /** Every row that is named as a reason, once, and every source of those rows, once. */

@@ -8,10 +8,13 @@ import {
   type Catalogue,
   type Region,
 } from '../../reasoning/index.js';
+import { ACCEPTS, COLDEST_C, HOTTEST_C, MOST } from '../forms/limits.js';
+import { numberOf, objectOf, oneOf, yesOrNo } from '../forms/schema.js';
 import { problemAnswers } from './problemAnswer.js';
 
-const KG = 'kilograms in a calendar month, 0 to 1,000,000';
-const kg = z.number(KG).min(0, KG).max(1e6, KG);
+const kg = numberOf('kilograms in a calendar month', 0, 1_000_000);
+
+const LABEL = 'the words on the label, up to 100 letters';
 
 const CategoryAnswer = z.strictObject({
   category: z
@@ -41,7 +44,7 @@ export function wasteCalculators(
   { catalogue }: { readonly catalogue: Catalogue },
 ): void {
   const REGION = catalogue.regions.map((region) => region.id);
-  const region = z.enum(REGION);
+  const region = oneOf(REGION);
   const regionOf = (id: string): Region => {
     const found = catalogue.regions.find((each) => each.id === id);
     if (found === undefined) throw new Error(`no region ${id}`);
@@ -54,7 +57,7 @@ export function wasteCalculators(
     {
       schema: {
         summary: 'Category of a studio by the hazardous waste of a month',
-        body: z.strictObject({ region, kg, acuteKg: kg.optional() }),
+        body: objectOf({ region, kg, acuteKg: kg.optional() }, '{ "region": ..., "kg": ... }'),
         response: { 200: CategoryAnswer, ...problemAnswers },
       },
     },
@@ -71,12 +74,15 @@ export function wasteCalculators(
     {
       schema: {
         summary: 'Whether a waste counts as one that lights easily',
-        body: z.strictObject({
-          region,
-          flashPointC: z.number().min(-150).max(1000).optional(),
-          alcoholInWaterPercent: z.number().min(0).max(100).optional(),
-          selfHeating: z.boolean().optional(),
-        }),
+        body: objectOf(
+          {
+            region,
+            flashPointC: numberOf('degrees Celsius', COLDEST_C, HOTTEST_C).optional(),
+            alcoholInWaterPercent: numberOf('percent by volume', 0, 100).optional(),
+            selfHeating: yesOrNo().optional(),
+          },
+          '{ "region": ..., "flashPointC": ... }',
+        ),
         response: { 200: IgnitableAnswer, ...problemAnswers },
       },
     },
@@ -91,15 +97,18 @@ export function wasteCalculators(
     {
       schema: {
         summary: "Whether a can of solvent wipes keeps to the region's wipes rule",
-        body: z.strictObject({
-          region,
-          days: z.number().min(0).max(10_000),
-          label: z.string().max(100),
-          closed: z.boolean(),
-          freeLiquid: z.boolean(),
-          solvent: z.string().max(60),
-          thrownAway: z.boolean(),
-        }),
+        body: objectOf(
+          {
+            region,
+            days: numberOf('days', 0, 10_000),
+            label: z.string(LABEL).max(100, LABEL),
+            closed: yesOrNo(),
+            freeLiquid: yesOrNo(),
+            solvent: z.string(ACCEPTS.name).max(MOST.letters, ACCEPTS.name),
+            thrownAway: yesOrNo(),
+          },
+          'a can: { "region": ..., "days": ..., "label": ... }',
+        ),
         response: { 200: WipesAnswer, ...problemAnswers },
       },
     },

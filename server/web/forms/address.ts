@@ -17,21 +17,23 @@ type Query = readonly (readonly [string, string])[];
  * @example parseAddress('mix=oil-relief:100&on=glass-slab', known)
  */
 export function parseAddress(rawQuery: string, known: KnownIds): Reading {
-  if (rawQuery.length > MOST.addressLetters) {
-    const got = `${rawQuery.length.toLocaleString('en-GB')} letters`;
-    return { problems: [{ path: '', field: '', got, accepts: ACCEPTS.address }] };
-  }
-  const reading = readBench(typedOfAddress(rawQuery), known);
-  return reading.bench?.mixes.length === 0 ? { problems: [NO_INK] } : reading;
+  if (rawQuery.length > MOST.addressLetters) return { problems: [tooLong(rawQuery.length)] };
+  return thatFits(readBench(typedOfAddress(rawQuery), known));
 }
 
-/** A bench page or an address without any ink has nothing to say. */
-export const NO_INK: Problem = {
-  path: '/mixes',
-  field: 'mix0.ink',
-  got: 'no ink',
-  accepts: ACCEPTS.anyInk,
-};
+/** The reading, unless the one address of its bench would be too long to be read again. */
+export function thatFits(reading: Reading): Reading {
+  if (!reading.bench) return reading;
+  const { length } = canonicalAddress(reading.bench);
+  return length <= MOST.addressLetters ? reading : { problems: [tooLong(length)] };
+}
+
+const tooLong = (letters: number): Problem => ({
+  path: '',
+  field: '',
+  got: `${letters.toLocaleString('en-GB')} letters`,
+  accepts: ACCEPTS.address,
+});
 
 /** What a query says, unchecked; of things that can be said once, the last counts. */
 export function typedOfAddress(rawQuery: string): TypedBench {

@@ -1,8 +1,9 @@
 import { z } from 'zod';
 import type { BenchInput, Bottle } from '../../reasoning/index.js';
 import type { KnownIds } from './known.js';
-import { ACCEPTS, MOST, NUMBERS, type NumberName } from './limits.js';
+import { ACCEPTS, COLDEST_C, HOTTEST_C, MOST, NUMBERS, type NumberName } from './limits.js';
 import { readBench, type Reading } from './readBench.js';
+import { listOf, numberOf, objectOf, wordsOf, yesOrNo } from './schema.js';
 import { typedOf } from './typedBench.js';
 
 const number = (name: NumberName) =>
@@ -11,19 +12,20 @@ const number = (name: NumberName) =>
     .min(NUMBERS[name].low, ACCEPTS[name])
     .max(NUMBERS[name].high, ACCEPTS[name]);
 
-const id = (what: string) => z.string(what).trim().min(1, what).max(MOST.letters, what);
+const id = (what: string) => wordsOf(what, MOST.letters);
+
+const text = () => z.string(ACCEPTS.name).max(MOST.letters, ACCEPTS.name);
 
 const many = <T extends z.ZodType>(
   item: T,
   name:
     'mixes' | 'parts' | 'additives' | 'surfaces' | 'equipment' | 'agentsAtHand' | 'uses' | 'flags',
-) => z.array(item, ACCEPTS[name]).max(MOST[name], ACCEPTS[name]);
+) => {
+  const accepts = `a list of ${ACCEPTS[name]}`;
+  return z.array(item, accepts).max(MOST[name], accepts);
+};
 
-/** An object of these keys and no others; `what` says so to whom sends something else. */
-const object = <T extends z.ZodRawShape>(shape: T, what: string) =>
-  z.strictObject(shape, { error: (issue) => (issue.code === 'invalid_type' ? what : undefined) });
-
-const Part = object(
+const Part = objectOf(
   {
     ink: id(ACCEPTS.ink).describe('an id of /rules, or any name: then it is unknown'),
     share: number('share').optional().describe('percent by weight of the mix'),
@@ -31,7 +33,7 @@ const Part = object(
   'an ink: { "ink": ..., "share": ... }',
 );
 
-const AdditiveGiven = object(
+const AdditiveGiven = objectOf(
   {
     additive: id(ACCEPTS.additive).describe('an id of /rules, or any name: then it is unknown'),
     percent: number('percent').optional().describe('percent by weight of the mix'),
@@ -39,18 +41,18 @@ const AdditiveGiven = object(
   'an additive: { "additive": ..., "percent": ... }',
 );
 
-const MixBody = object(
+const MixBody = objectOf(
   {
-    name: z.string(ACCEPTS.name).max(MOST.letters, ACCEPTS.name).optional(),
+    name: text().optional(),
     parts: many(Part, 'parts'),
     additives: many(AdditiveGiven, 'additives').optional(),
-    dried: z.boolean().optional().describe('it has skinned over or dried'),
+    dried: yesOrNo().optional().describe('it has skinned over or dried'),
     on: many(id(ACCEPTS.name), 'surfaces').optional().describe('only on these surfaces'),
   },
   'a mix: { "parts": [...], "additives": [...] }',
 );
 
-const RoomBody = object(
+const RoomBody = objectOf(
   {
     volumeM3: number('volumeM3').optional(),
     lengthM: number('lengthM').optional(),
@@ -65,11 +67,11 @@ const RoomBody = object(
   'a room: { "volumeM3": ..., "air": ... }',
 );
 
-const PeopleBody = object(
+const PeopleBody = objectOf(
   {
     count: number('count').int(ACCEPTS.count).optional(),
     under16: z
-      .union([z.boolean(), z.number().min(0)], ACCEPTS.yesNo)
+      .union([z.boolean(), z.number().min(0)], 'true, false, or how many')
       .optional()
       .describe('whether anyone is under 16, or how many are'),
     flags: many(id(ACCEPTS.name), 'flags')
@@ -79,33 +81,41 @@ const PeopleBody = object(
   'people: { "count": ..., "flags": [...] }',
 );
 
-const BottleBody = z.strictObject({
-  agent: id(ACCEPTS.name),
-  name: z.string().max(MOST.letters).optional(),
-  sdsDate: z.iso.date('a date such as 2026-03-01'),
-  flashPointC: z.number().optional(),
-  boilingPointC: z.number().optional(),
-  vapourPressurePa: z.number().min(0).optional(),
-  limitMgM3: z.number().positive().optional(),
-  hazardCodes: z.array(z.string().max(MOST.letters)).max(MOST.hazardCodes).optional(),
-}) satisfies z.ZodType<Bottle>;
+const UseBody = objectOf(
+  { agent: id(ACCEPTS.name), ml: number('ml') },
+  'a use: { "agent": ..., "ml": ... }',
+);
+
+const CODE = 'a hazard code such as H226';
+
+const BottleBody = objectOf(
+  {
+    agent: id(ACCEPTS.name),
+    name: text().optional(),
+    sdsDate: z.iso.date('a date such as 2026-03-01'),
+    flashPointC: numberOf('degrees Celsius', COLDEST_C, HOTTEST_C).optional(),
+    boilingPointC: numberOf('degrees Celsius', COLDEST_C, HOTTEST_C).optional(),
+    vapourPressurePa: numberOf('pascals', 0, 10_000_000).optional(),
+    limitMgM3: numberOf('milligrams in a cubic metre', 0.000001, 1_000_000).optional(),
+    hazardCodes: listOf(wordsOf(CODE, MOST.letters), MOST.hazardCodes, 'hazard codes').optional(),
+  },
+  'a bottle: { "agent": ..., "sdsDate": ... }',
+) satisfies z.ZodType<Bottle>;
 
 /** The bench as JSON. A key that is not listed is refused: a misspelt caution must not vanish. */
-export const BenchBody = object(
+export const BenchBody = objectOf(
   {
-    region: z.string().max(MOST.letters).optional(),
+    region: z.string('a region').max(MOST.letters, 'a region').optional(),
     mixes: many(MixBody, 'mixes'),
     surfaces: many(id(ACCEPTS.name), 'surfaces'),
     equipment: many(id(ACCEPTS.name), 'equipment').optional(),
     agentsAtHand: many(id(ACCEPTS.name), 'agentsAtHand')
       .optional()
       .describe('left out: whatever the plan wants can be had'),
-    uses: many(z.strictObject({ agent: id(ACCEPTS.name), ml: number('ml') }), 'uses').optional(),
+    uses: many(UseBody, 'uses').optional(),
     room: RoomBody.optional(),
     people: PeopleBody.optional(),
-    bottles: z
-      .array(BottleBody)
-      .max(MOST.bottles)
+    bottles: listOf(BottleBody, MOST.bottles, 'bottles')
       .optional()
       .describe("what the data sheets of the studio's own bottles say"),
   },

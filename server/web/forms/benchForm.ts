@@ -1,6 +1,7 @@
-import { canonicalAddress, NO_INK } from './address.js';
+import { thatFits } from './address.js';
 import type { KnownIds } from './known.js';
 import { ACCEPTS, MOST } from './limits.js';
+import type { Problem } from './problem.js';
 import { readBench, type Reading } from './readBench.js';
 import { ROOM_FIELDS, type TypedBench, type TypedMix, type TypedRoom } from './typedBench.js';
 
@@ -11,7 +12,8 @@ export interface BenchForm {
   readonly values: FormValues;
   /** Number of mixes to show. */
   readonly mixes: number;
-  readonly wants: 'sheet' | 'more';
+  /** A sheet, one more mix to fill in, or the same page for another region. */
+  readonly wants: 'sheet' | 'more' | 'region';
 }
 
 /** Separates several things typed into one field; in number fields a comma is a decimal comma. */
@@ -29,7 +31,8 @@ export function readForm(body: unknown): BenchForm {
     ),
   );
   const shown = Math.max(Number(first(values, 'mixes')) || 1, highestMix(values) + 1);
-  const wants = first(values, 'do') === 'more' ? 'more' : 'sheet';
+  const asked = first(values, 'do');
+  const wants = asked === 'more' || asked === 'region' ? asked : 'sheet';
   const mixes = Math.min(MOST.mixes, Math.floor(shown) + (wants === 'more' ? 1 : 0));
   return { values, mixes, wants };
 }
@@ -46,13 +49,16 @@ const highestMix = (values: FormValues): number =>
 /** The bench that the form holds, or what is wrong with it, field by field. */
 export function benchOfForm(form: BenchForm, known: KnownIds): Reading {
   const reading = readBench(typedOfForm(form.values), known);
-  if (!reading.bench) return reading;
-  if (reading.bench.mixes.length === 0) return { problems: [NO_INK] };
-  const { length } = canonicalAddress(reading.bench);
-  if (length <= MOST.addressLetters) return reading;
-  const got = `${length.toLocaleString('en-GB')} letters`;
-  return { problems: [{ path: '', field: '', got, accepts: ACCEPTS.address }] };
+  return reading.bench?.mixes.length === 0 ? { problems: [NO_INK] } : thatFits(reading);
 }
+
+/** Who sends the form has looked for an ink: the page asks for one. An address may go without. */
+const NO_INK: Problem = {
+  path: '/mixes',
+  field: 'mix0.ink',
+  got: 'no ink',
+  accepts: ACCEPTS.anyInk,
+};
 
 function typedOfForm(values: FormValues): TypedBench {
   const numbers = Object.entries(ROOM_FIELDS).map(([name, field]) => [name, first(values, field)]);

@@ -2,7 +2,8 @@ import type { BenchInput, MixInput } from '../../reasoning/index.js';
 
 /**
  * The bench with every list sorted and each thing once, so that equal benches
- * are equal and have one address. Doing it twice changes nothing.
+ * are equal and have one address. Of an ink or additive that is named twice the
+ * larger figure stands. Doing it twice changes nothing.
  */
 export function canonicalBench(bench: BenchInput): BenchInput {
   const { equipment, agentsAtHand, uses, people } = bench;
@@ -20,13 +21,20 @@ export function canonicalBench(bench: BenchInput): BenchInput {
 function canonicalMix(mix: MixInput): MixInput {
   return {
     ...mix,
-    parts: eachOnce(mix.parts, (part) => [part.ink, part.share]),
-    ...(mix.additives && {
-      additives: eachOnce(mix.additives, (one) => [one.additive, one.percent]),
-    }),
+    parts: mergedParts(mix.parts),
+    ...(mix.additives && { additives: mergedAdditives(mix.additives) }),
     ...(mix.on && { on: sortedIds(mix.on) }),
   };
 }
+
+/** Parts of a mix, each ink once, the larger share of it, sorted by ink. */
+export const mergedParts = (parts: MixInput['parts']): MixInput['parts'] =>
+  largestOf(parts, (part) => [part.ink, part.share]);
+
+/** Additives of a mix, each once, the larger percent of it, sorted. */
+export const mergedAdditives = (
+  additives: NonNullable<MixInput['additives']>,
+): NonNullable<MixInput['additives']> => largestOf(additives, (one) => [one.additive, one.percent]);
 
 const sortedIds = (ids: readonly string[]): readonly string[] =>
   ids.length < 2 ? ids : [...new Set(ids)].sort();
@@ -42,6 +50,25 @@ function eachOnce<T>(
     const [[a, x], [b, y]] = [key(one), key(other)];
     return a === b ? (x ?? -1) - (y ?? -1) : inOrder(a, b);
   });
+}
+
+/** Each thing once, with its largest figure; a figure that could not be read counts as the largest. */
+function largestOf<T>(
+  many: readonly T[],
+  key: (one: T) => readonly [string, number | undefined],
+): readonly T[] {
+  if (many.length < 2) return many;
+  const size = (one: T): number => {
+    const much = key(one)[1] ?? -1;
+    return Number.isNaN(much) ? Infinity : much;
+  };
+  const largest = new Map<string, T>();
+  for (const one of many) {
+    const [id] = key(one);
+    const seen = largest.get(id);
+    if (seen === undefined || size(one) > size(seen)) largest.set(id, one);
+  }
+  return [...largest].sort(([a], [b]) => inOrder(a, b)).map(([, one]) => one);
 }
 
 const byText = (one: MixInput, other: MixInput): number =>

@@ -12,6 +12,7 @@ export interface KnownIds {
   readonly equipment: ReadonlySet<string>;
 }
 
+/** The ids of a catalogue that reading a bench has to know. */
 export function knownIds(catalogue: Catalogue): KnownIds {
   const ids = (rows: readonly { readonly id: string }[]) => new Set(rows.map((row) => row.id));
   return {

@@ -33,6 +33,10 @@ export const NUMBERS = {
 } as const satisfies Record<string, Range>;
 export type NumberName = keyof typeof NUMBERS;
 
+/** No liquid on a bench is colder or hotter than this, degrees Celsius. */
+export const COLDEST_C = -150;
+export const HOTTEST_C = 1000;
+
 /** The shares of a mix may miss 100 by this much, for rounding. */
 export const SHARE_SLACK = 0.5;
 

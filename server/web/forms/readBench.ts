@@ -1,5 +1,5 @@
 import type { BenchInput, MixInput, PeopleInput, Room } from '../../reasoning/index.js';
-import { canonicalBench } from './canonicalBench.js';
+import { canonicalBench, mergedAdditives, mergedParts } from './canonicalBench.js';
 import type { KnownIds } from './known.js';
 import { ACCEPTS, MOST, NUMBERS, SHARE_SLACK, type NumberName } from './limits.js';
 import { readNumber } from './number.js';
@@ -103,8 +103,8 @@ function readMix(typed: TypedMix, index: number, known: KnownIds, tell: Tell): M
   const name = cleanText(typed.name);
   const on = cleanIds(typed.on ?? []);
   const given = {
-    parts: readParts(typed, path, field, known, tell),
-    additives: readAdditives(typed, path, field, known, tell),
+    parts: mergedParts(readParts(typed, path, field, known, tell)),
+    additives: mergedAdditives(readAdditives(typed, path, field, known, tell)),
   };
   const { parts, additives } = isWhole(sharesWithExtenders(given, known))
     ? withExtendersAmongParts(given, known)
@@ -170,11 +170,10 @@ const isWhole = (sum: number): boolean => Math.abs(sum - 100) <= SHARE_SLACK;
 const shareOf = (part: MixInput['parts'][number]): number => part.share ?? Number.NaN;
 
 /** NaN when a part or an extender lacks its share, or when no extender is given as an additive. */
-function sharesWithExtenders({ parts, additives }: Contents, known: KnownIds): number {
-  const extenders = additives.filter((one) => known.extenders.has(one.additive));
-  return extenders.length === 0
-    ? Number.NaN
-    : total([...parts.map(shareOf), ...extenders.map((one) => one.percent ?? Number.NaN)]);
+function sharesWithExtenders(contents: Contents, known: KnownIds): number {
+  return contents.additives.some((one) => known.extenders.has(one.additive))
+    ? total(withExtendersAmongParts(contents, known).parts.map(shareOf))
+    : Number.NaN;
 }
 
 /** "80 ink, 20 extender" says the same whether the extender is called a part or an additive. */
@@ -185,7 +184,7 @@ function withExtendersAmongParts({ parts, additives }: Contents, known: KnownIds
     ...(percent !== undefined && { share: percent }),
   }));
   return {
-    parts: [...parts, ...extenders],
+    parts: mergedParts([...parts, ...extenders]),
     additives: additives.filter((one) => !isExtender(one)),
   };
 }

@@ -1,8 +1,9 @@
 import type { FastifyInstance } from 'fastify';
-import { canonicalAddress, NO_INK, parseAddress, typedOfAddress } from '../forms/address.js';
+import { canonicalAddress, parseAddress, typedOfAddress } from '../forms/address.js';
 import { benchOfForm, formOf, readForm, type BenchForm } from '../forms/benchForm.js';
 import type { Problem } from '../forms/problem.js';
 import { benchView } from '../presenters/benchView.js';
+import { HIDDEN } from './hidden.js';
 import { sendKept } from './keep.js';
 import { queryOf } from './queryOf.js';
 import type { SheetParts } from './sheet.js';
@@ -13,23 +14,20 @@ export function benchPages(app: FastifyInstance, parts: SheetParts): void {
   const view = (form: BenchForm, problems: readonly Problem[]) =>
     benchView({ catalogue, words, form, problems });
 
-  app.get('/', (request, reply) => {
+  app.get('/', HIDDEN, (request, reply) => {
     const query = queryOf(request);
     return sendKept(reply, parts, {
       key: `bench ${query}`,
       name: 'bench',
-      view: () => view(formOf(typedOfAddress(query), known), problemsOf(query)),
+      view: () =>
+        view(formOf(typedOfAddress(query), known), parseAddress(query, known).problems ?? []),
     });
   });
 
-  /** A page that is only begun, or not at all, has no ink yet: that is no mistake. */
-  const problemsOf = (query: string): readonly Problem[] =>
-    (parseAddress(query, known).problems ?? []).filter((problem) => problem !== NO_INK);
-
-  app.post('/bench', (request, reply) => {
+  app.post('/bench', HIDDEN, (request, reply) => {
     const form = readForm(request.body);
     reply.header('cache-control', 'no-store');
-    if (form.wants === 'more') return reply.page('bench', view(form, []));
+    if (form.wants !== 'sheet') return reply.page('bench', view(form, []));
     const { bench, problems } = benchOfForm(form, known);
     if (bench) return reply.redirect(`/sheet?${canonicalAddress(bench)}`, 303);
     return reply.code(422).page('bench', view(form, problems));

@@ -1,5 +1,6 @@
 import type { FastifyInstance } from 'fastify';
 import { helpNowView } from '../presenters/helpNowView.js';
+import { HIDDEN } from './hidden.js';
 import { sendKept, type KeptParts } from './keep.js';
 import { queryOf } from './queryOf.js';
 
@@ -9,7 +10,7 @@ const ELSEWHERE = 'other';
 /** GET /help-now: something went wrong. Has to work at once, and without signal once seen. */
 export function helpNowPages(app: FastifyInstance, parts: KeptParts): void {
   const { catalogue, words } = parts;
-  app.get('/help-now', (request, reply) => {
+  app.get('/help-now', HIDDEN, (request, reply) => {
     const region = new URLSearchParams(queryOf(request)).get('in') ?? '';
     return sendKept(reply, parts, {
       key: `help ${region}`,

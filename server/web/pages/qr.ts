@@ -1,6 +1,7 @@
 import type { FastifyInstance } from 'fastify';
 import { qrSvg } from '../../output/qr/qrSvg.js';
 import { canonicalAddress, parseAddress } from '../forms/address.js';
+import { HIDDEN } from './hidden.js';
 import { queryOf } from './queryOf.js';
 import type { SheetParts } from './sheet.js';
 
@@ -11,14 +12,16 @@ const MOST_LETTERS = 1200;
 
 /**
  * GET /qr.svg: the address of a sheet as a QR code, for its print. It has an
- * address of its own, as it leads to whatever name this server was reached by.
+ * address of its own, as it leads to the public address where one is set and
+ * else to whatever name this server was reached by.
  */
-export function qrPages(app: FastifyInstance, { keep, known }: SheetParts): void {
-  app.get('/qr.svg', (request, reply) => {
+export function qrPages(app: FastifyInstance, { keep, known, publicOrigin }: SheetParts): void {
+  app.get('/qr.svg', HIDDEN, (request, reply) => {
     const { bench, problems } = parseAddress(queryOf(request), known);
     if (!bench) return reply.problem('BENCH_WRONG', { problems });
-    const address = `${request.protocol}://${request.host}/sheet?${canonicalAddress(bench)}`;
-    if (!HOST.test(request.host) || address.length > MOST_LETTERS) {
+    const origin = publicOrigin ?? `${request.protocol}://${request.host}`;
+    const address = `${origin}/sheet?${canonicalAddress(bench)}`;
+    if ((publicOrigin === undefined && !HOST.test(request.host)) || address.length > MOST_LETTERS) {
       return reply.problem('PAGE_UNKNOWN');
     }
     const key = `qr ${address}`;

@@ -1,6 +1,8 @@
 import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
 import type { BenchInput } from '../../reasoning/index.js';
 import { sheetText } from '../../output/text/sheetText.js';
+import { problemAnswers } from '../api/problemAnswer.js';
+import { SheetAnswer } from '../api/sheetAnswer.js';
 import { sheetJson } from '../api/sheetJson.js';
 import { canonicalAddress, parseAddress, typedOfAddress } from '../forms/address.js';
 import { formOf } from '../forms/benchForm.js';
@@ -11,6 +13,7 @@ import { wantedForm, type Form } from '../plugins/wantedForm.js';
 import { benchView } from '../presenters/benchView.js';
 import { sheetView } from '../presenters/sheetView.js';
 import type { KeptParts } from './keep.js';
+import { HIDDEN } from './hidden.js';
 import { queryOf } from './queryOf.js';
 
 export interface SheetParts extends KeptParts {
@@ -25,7 +28,7 @@ const TYPES: Readonly<Record<Form, string>> = {
 
 /** GET /sheet, /sheet.json, /sheet.txt: the address holds the whole bench, so the answer can be kept. */
 export function sheetPages(app: FastifyInstance, parts: SheetParts): void {
-  const { keep, clock, known } = parts;
+  const { keep, clock, known, publicOrigin } = parts;
   const answer = (request: FastifyRequest, reply: FastifyReply) => {
     const form = wantedForm(request);
     const rawQuery = queryOf(request);
@@ -37,21 +40,30 @@ export function sheetPages(app: FastifyInstance, parts: SheetParts): void {
     const { bench, problems } = parseAddress(rawQuery, known);
     if (!bench) return wrongAddress(request, reply, problems, parts);
     const address = canonicalAddress(bench);
-    const canonical = `/sheet?${address}`;
+    const path = `/sheet?${address}`;
     const page =
       keep.kept(keyOf(address)) ??
       keep.make(keyOf(address), {
         type: TYPES[form],
-        canonical,
-        text: () => sheetInForm(bench, { address: canonical, form, day }, parts),
+        canonical: `${publicOrigin ?? ''}${path}`,
+        text: () => sheetInForm(bench, { address: path, form, day }, parts),
       });
     if (address !== rawQuery) keep.also(keyOf(rawQuery), page);
     return reply.finished(page);
   };
-  app.get('/sheet', answer);
-  app.get('/sheet.json', answer);
-  app.get('/sheet.txt', answer);
+  app.get('/sheet', HIDDEN, answer);
+  app.get('/sheet.txt', HIDDEN, answer);
+  app.get('/sheet.json', { schema: SHEET_JSON }, answer);
+  app.post('/sheet', HIDDEN, (_request, reply) =>
+    reply.header('allow', 'GET, HEAD').problem('METHOD_WRONG'),
+  );
 }
+
+/** Only described: the address is read as it stands, by its own grammar. */
+const SHEET_JSON = {
+  summary: 'The wash-up sheet of a bench that the address holds',
+  response: { 200: SheetAnswer, 422: problemAnswers[422] },
+};
 
 interface Wanted {
   readonly address: string;

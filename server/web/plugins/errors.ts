@@ -35,6 +35,7 @@ function problemJson(
   };
 }
 
+/** Gives each reply `problem`, and answers whatever was thrown or not found. */
 export function useErrors(app: FastifyInstance): void {
   app.decorateReply('problem', function (this: FastifyReply, code, details = {}) {
     const status = details.status ?? ERRORS[code].status;
@@ -54,6 +55,7 @@ export function useErrors(app: FastifyInstance): void {
   });
   app.setNotFoundHandler((_request, reply) => reply.problem('PAGE_UNKNOWN'));
   app.setErrorHandler(answerError);
+  useJsonOnly(app);
 }
 
 function problemText(code: ErrorCode, { problems = [], values }: ProblemDetails): string {
@@ -67,12 +69,12 @@ function answerError(
   request: FastifyRequest,
   reply: FastifyReply,
 ): FastifyReply | Promise<FastifyReply> {
-  const { validation, statusCode = 500, message = '' } = error;
+  const { validation, statusCode = 500 } = error;
   if (validation) {
     return reply.problem('BODY_WRONG', { problems: validationProblems(validation, request.body) });
   }
   if (statusCode >= 400 && statusCode < 500) {
-    return reply.problem('REQUEST_UNREADABLE', unreadable(message, statusCode));
+    return reply.problem('REQUEST_UNREADABLE', unreadable(statusCode));
   }
   request.log.error({ err: error }, 'unexpected error');
   return reply.problem('UNEXPECTED');
@@ -94,12 +96,29 @@ export function answerUnreadable(
 const TOO_LARGE = 413;
 const WRONG_TYPE = 415;
 
-function unreadable(got: string, status: number): ProblemDetails {
-  const accepts =
-    status === TOO_LARGE
-      ? 'a smaller body'
-      : status === WRONG_TYPE
-        ? 'application/json, or the form of the bench page'
-        : 'a body and an address that can be read';
+/** What was wrong with a body that was not read, in our words: the parser's tell nobody what to do. */
+function unreadable(status: number): ProblemDetails {
+  const [got, accepts] = UNREAD[status] ?? [
+    'a body that cannot be read',
+    'JSON that is whole and has no key "__proto__", or the form of the bench page',
+  ];
   return { status, problems: [{ path: '', field: '', got, accepts }] };
+}
+
+const UNREAD: Readonly<Record<number, readonly [got: string, accepts: string]>> = {
+  [TOO_LARGE]: ['a body that is too large', 'a smaller body'],
+  [WRONG_TYPE]: ['a body of another type', 'application/json; from the bench page its form'],
+};
+
+/** The interface for programs reads JSON and nothing else; a form sent there is told so. */
+function useJsonOnly(app: FastifyInstance): void {
+  app.addHook('onRequest', (request, reply, done) => {
+    const type = request.headers['content-type'];
+    const isApi = request.url.startsWith('/api/') && type !== undefined;
+    if (!isApi || /^application\/json\s*(;|$)/i.test(type)) {
+      done();
+      return;
+    }
+    void reply.problem('REQUEST_UNREADABLE', unreadable(WRONG_TYPE));
+  });
 }

@@ -27,6 +27,7 @@ const squeeze = promisify(gzip);
 /** Squeezed copies live as long as the bytes that they are copies of. */
 const squeezed = new WeakMap<Buffer, Promise<Buffer>>();
 
+/** Gives each reply `finished`. */
 export function useFinished(app: FastifyInstance): void {
   app.decorateReply('finished', function (this: FastifyReply, page: Finished) {
     if (page.canonical !== undefined) this.header('link', `<${page.canonical}>; rel="canonical"`);

@@ -1,4 +1,5 @@
 import type { FastifyInstance } from 'fastify';
+import { HIDDEN } from '../pages/hidden.js';
 import type { Asset } from './viewFiles.js';
 
 const FOR_EVER = 'public, max-age=31536000, immutable';
@@ -12,6 +13,7 @@ const SERVICE_WORKER = 'sw.js';
 export function useStaticFiles(app: FastifyInstance, assets: ReadonlyMap<string, Asset>): void {
   app.get<{ Params: { '*': string }; Querystring: { v?: string } }>(
     '/assets/*',
+    HIDDEN,
     (request, reply) => {
       const asset = assets.get(request.params['*']);
       if (!asset) return reply.problem('PAGE_UNKNOWN');
@@ -23,7 +25,7 @@ export function useStaticFiles(app: FastifyInstance, assets: ReadonlyMap<string,
   );
   const worker = assets.get(SERVICE_WORKER);
   if (!worker) return;
-  app.get(`/${SERVICE_WORKER}`, (_request, reply) =>
+  app.get(`/${SERVICE_WORKER}`, HIDDEN, (_request, reply) =>
     reply
       .header('cache-control', ASK_AGAIN)
       .finished({ type: worker.type, etag: `W/"${worker.version}"`, body: worker.body }),

@@ -33,8 +33,13 @@ const TYPES: Readonly<Record<string, string>> = {
 
 const VERSION_LETTERS = 10;
 
+/** Ten letters that change when the content does. */
 export const hashOf = (content: string | Buffer): string =>
   createHash('sha256').update(content).digest('base64url').slice(0, VERSION_LETTERS);
+
+/** Words of the interface by key. @throws when messages/en.json is missing or is not JSON. */
+export const readMessages = (folder: string): ViewFiles['messages'] =>
+  JSON.parse(readFileSync(join(folder, 'messages', 'en.json'), 'utf8')) as ViewFiles['messages'];
 
 /** @throws when a file is missing or messages/en.json is not JSON; the message names the file. */
 export function readViewFiles(folder: string): ViewFiles {
@@ -45,12 +50,11 @@ export function readViewFiles(folder: string): ViewFiles {
         readFileSync(join(folder, kind, name), 'utf8'),
       ]),
     );
-  const messages = readFileSync(join(folder, 'messages', 'en.json'), 'utf8');
   return {
     layout: readFileSync(join(folder, 'layouts', 'main.hbs'), 'utf8'),
     pages: templates('pages'),
     partials: templates('partials'),
-    messages: JSON.parse(messages) as Readonly<Record<string, string>>,
+    messages: readMessages(folder),
     assets: readAssets(join(folder, 'assets')),
   };
 }
@@ -94,6 +98,7 @@ function withVersionedAddresses(asset: Asset, assets: ReadonlyMap<string, Asset>
 
 const endingOf = (name: string): string => name.slice(name.lastIndexOf('.') + 1);
 
+/** The address of an asset as it is now. */
 export const assetHref = (asset: Asset): string => `/assets/${asset.name}?v=${asset.version}`;
 
 /** Changes when anything in views/ does. */

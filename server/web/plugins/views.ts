@@ -157,6 +157,7 @@ function content({ escaped, loc }: hbs.AST.MustacheStatement, text: string) {
   return node;
 }
 
+/** Gives each reply `page`. */
 export function useViews(app: FastifyInstance, renderPage: RenderPage): void {
   app.decorateReply('page', function (this: FastifyReply, name: string, view: object) {
     return this.finished({ type: HTML, body: Buffer.from(renderPage(name, view)) });

@@ -12,8 +12,8 @@ export interface AnswersView {
   /** The material that holds best; empty when none can be named. */
   readonly glove: string;
   readonly otherGloves: readonly string[];
-  /** Minutes from first contact; empty when nothing is published. */
-  readonly changeAfterMin: string;
+  /** When to change them, as the line about it says. */
+  readonly change: string;
   /** True when the rags go more than one way. */
   readonly isSorted: boolean;
   readonly rags: readonly {
@@ -23,6 +23,7 @@ export interface AnswersView {
   }[];
 }
 
+/** The four answers of a sheet, each in a few words of the tables. */
 export function answersOf(sheet: Sheet, catalogue: Catalogue, words: Words): AnswersView {
   const level = (scale: ScaleId): string => {
     const reached = sheet.levels.find((one) => one.scale === scale);
@@ -37,7 +38,7 @@ export function answersOf(sheet: Sheet, catalogue: Catalogue, words: Words): Ans
     people: level('people'),
     glove,
     otherGloves: others.map(inside),
-    changeAfterMin: changeAfterMin === undefined ? '' : String(changeAfterMin),
+    change: words.change(changeAfterMin),
     isSorted: sheet.streams.length > 1,
     rags: sheet.streams.map(({ id }) => {
       const stream = byId(catalogue.streams, id);

@@ -75,6 +75,7 @@ export interface BenchContext {
   readonly problems: readonly Problem[];
 }
 
+/** The bench page, filled in with `form`, each of `problems` beside its field. */
 export function benchView(context: BenchContext): BenchView {
   const { catalogue, words, form, problems } = context;
   const typed: Typed = { values: form.values, problems };
@@ -90,6 +91,7 @@ export function benchView(context: BenchContext): BenchView {
   }));
   const rareSurfaces = surfaces.filter((one) => !one.isCommon).map((one) => one.pick);
   const typedSurface = field('typedSurface');
+  const chosen = byId(catalogue.regions, firstTyped(typed, 'region'));
   return {
     frame: frameOf(
       'bench',
@@ -102,7 +104,7 @@ export function benchView(context: BenchContext): BenchView {
     usual: catalogue.usualBenches.map((row) => ({
       name: row.name,
       says: row.short,
-      href: `/sheet?${benchToAddress(row.bench)}`,
+      href: `/sheet?${benchToAddress({ ...row.bench, ...(chosen && { region: chosen.id }) })}`,
     })),
     problems: problems.map((problem) => problemView(problem, words)),
     mixes: Array.from({ length: form.mixes }, (_, index) => mixForm(index, typed, context)),
@@ -140,7 +142,7 @@ export function benchView(context: BenchContext): BenchView {
       ach: field('ach'),
       fan: field('fan'),
     },
-    airs: airsOf(catalogue, typed),
+    airs: airsOf(typed, { catalogue, words }),
     people: field('people'),
     under16: pickView(typed, {
       field: UNDER_16,
@@ -154,7 +156,7 @@ export function benchView(context: BenchContext): BenchView {
     regions: catalogue.regions.map((row) => ({
       value: row.id,
       label: row.name,
-      isOn: row.id === firstTyped(typed, 'region'),
+      isOn: row === chosen,
     })),
     carried: carriedOf(typed, catalogue),
   };
@@ -164,12 +166,18 @@ export function benchView(context: BenchContext): BenchView {
 const UNDER_16 = 'under16';
 
 /** The kinds of air that can be had: the strictest step of the scale is not one, but a ban. */
-function airsOf(catalogue: Catalogue, typed: Typed): readonly OptionView[] {
+function airsOf(
+  typed: Typed,
+  { catalogue, words }: Pick<BenchContext, 'catalogue' | 'words'>,
+): readonly OptionView[] {
   const chosen = firstTyped(typed, 'air');
-  const levels = (byId(catalogue.scales, 'air')?.levels ?? []).slice(0, -1);
+  const scale = byId(catalogue.scales, 'air')?.levels ?? [];
+  const levels = scale.slice(0, -1);
   const options = levels.map(({ id, name }) => ({ value: id, label: name, isOn: id === chosen }));
   const isListed = chosen === '' || options.some((option) => option.isOn);
-  return isListed ? options : [...options, { value: chosen, label: chosen, isOn: true }];
+  if (isListed) return options;
+  const label = byId(scale, chosen)?.name ?? `${chosen} (${words.message('bench.notKnown')})`;
+  return [...options, { value: chosen, label, isOn: true }];
 }
 
 const MIX_FIELD = /^mix(\d+)\.(share|percent)?\.?(.+)$/;

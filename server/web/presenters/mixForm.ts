@@ -44,6 +44,7 @@ const FAMILIES: readonly InkGroup[] = [
   'ground-and-resist',
 ];
 
+/** The fields of mix number `index`, from nought, with what was typed into them. */
 export function mixForm(
   index: number,
   typed: Typed,
@@ -119,6 +120,7 @@ export function mixForm(
   };
 }
 
+/** Ticked, or wrong: what folds it away must stand open. */
 export const isUsed = (pick: PickView): boolean =>
   pick.isOn || pick.amounts.some((amount) => amount.wrongId !== '');
 

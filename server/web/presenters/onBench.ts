@@ -13,6 +13,7 @@ export interface OnView {
   readonly isDried: boolean;
 }
 
+/** What the bench of a sheet is, in words; ids that no table knows as they were typed. */
 export function onBench(bench: Bench, words: Words): OnView {
   const { count, under16, flags } = bench.people;
   const people = [...(under16 ? ['under16'] : []), ...flags.filter((flag) => flag !== 'under16')];

@@ -33,9 +33,11 @@ export interface PickView {
 
 const allTyped = (typed: Typed, field: string): readonly string[] => typed.values.get(field) ?? [];
 
+/** What was typed into a field first; empty when nothing was. */
 export const firstTyped = (typed: Typed, field: string): string =>
   typed.values.get(field)?.[0] ?? '';
 
+/** A field with what was typed and what is wrong with it. */
 export function fieldView(typed: Typed, name: string): FieldView {
   const problem = typed.problems.find((one) => one.field === name);
   return {

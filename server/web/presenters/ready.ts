@@ -17,6 +17,7 @@ export interface ReadyView {
   readonly chosenFrom: string;
 }
 
+/** Agents with their amounts and signs, in working order, and how many rags. */
 export function readyOf(sheet: Sheet, catalogue: Catalogue, words: Words): ReadyView {
   const { region } = sheet.bench;
   const { chosenFrom } = sheet.plan;

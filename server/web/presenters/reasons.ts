@@ -20,6 +20,7 @@ export interface WhyView {
 /** Tables whose rows say nothing about why: their name is enough. */
 const NAMED_ONLY: ReadonlySet<string> = new Set(['regions']);
 
+/** Reasons of a line by the ids in `because` and `folded`; an id that no table has stays as it is. */
 export function whyOf(because: Because, folded: Because, words: Words): WhyView {
   const reason = (id: string) => reasonOf(id, words);
   const [first = '', ...others] = because;

@@ -39,6 +39,7 @@ interface Slice {
   readonly look: string;
 }
 
+/** The parts of a mix with their place in the bar: inks and extenders by share, then additives. */
 export function recipeOf(mix: RecipeOf, catalogue: Catalogue, words: Words): RecipeView {
   const slices = [...inkSlices(mix, catalogue, words), ...additiveSlices(mix, catalogue, words)];
   const widths = widthsOf(slices);

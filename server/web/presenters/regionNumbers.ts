@@ -1,6 +1,5 @@
 import type { EmergencyNumber, Region } from '../../reasoning/index.js';
-import { inside } from '../../words/index.js';
-import { longDate } from './longDate.js';
+import { inside, longDate } from '../../words/index.js';
 
 interface NumberView {
   readonly name: string;
@@ -16,17 +15,16 @@ export interface RegionNumbersView {
   readonly emergency: readonly NumberView[];
   readonly poison: readonly NumberView[];
   readonly checkedOn: string;
-  readonly checkedOnIso: string;
   readonly checkedIn: string;
 }
 
+/** The numbers of a region as they are shown; digits become a link that rings them. */
 export function regionNumbers(region: Region): RegionNumbersView {
   return {
     region: region.name,
     emergency: region.emergency.map(numberView),
     poison: region.poison.map(numberView),
     checkedOn: longDate(region.checkedOn),
-    checkedOnIso: region.checkedOn,
     checkedIn: inside(region.checkedIn).replace(/\.$/, ''),
   };
 }

@@ -1,23 +1,22 @@
 import type { Catalogue, Sheet, SheetLine, Source } from '../../reasoning/index.js';
-import type { Words } from '../../words/index.js';
+import { longDate, type Words } from '../../words/index.js';
 import { answersOf, type AnswersView } from './answers.js';
 import { byId } from './byId.js';
 import { frameOf, type FrameView } from './frame.js';
-import { longDate } from './longDate.js';
 import { onBench, type OnView } from './onBench.js';
-import { lineOf, phasesOf, type LineView, type PhaseView } from './phases.js';
+import { makeLineOf, phasesOf, type LineView, type PhaseView } from './phases.js';
 import { readyOf, type ReadyView } from './ready.js';
 import { recipeOf, type RecipeView } from './recipe.js';
 import { regionNumbers, type RegionNumbersView } from './regionNumbers.js';
-import { rowName } from './rowName.js';
 import { sourceView } from './ruleView.js';
-import { swapOf, type SwapView } from './swaps.js';
 
 /** The sheet as it is read: answers first, steps next, reasons in the margin. */
 export interface SheetView {
   readonly frame: FrameView;
   readonly name: string;
   readonly benchHref: string;
+  /** The same sheet for each region; empty when the bench says where it is. */
+  readonly ask: readonly { readonly name: string; readonly href: string }[];
   /** Pairs on this bench that must never meet: above everything else. */
   readonly stops: readonly {
     readonly words: string;
@@ -30,16 +29,17 @@ export interface SheetView {
   readonly deferral: readonly LineView[];
   readonly answers: AnswersView;
   readonly ready: ReadyView;
-  readonly unknown: readonly {
-    readonly name: string;
-    readonly kindKey: string;
-    readonly section: number;
-  }[];
-  readonly doses: readonly { readonly name: string; readonly textKey: string }[];
+  readonly unknown: readonly { readonly kindKey: string; readonly says: string }[];
+  /** What is to be said of doses over the usual or the highest. */
+  readonly doses: readonly string[];
   readonly phases: readonly PhaseView[];
+  /** True of a sheet with so many lines that it is printed closer. */
+  readonly isLong: boolean;
   readonly numbers: RegionNumbersView;
-  readonly swaps: readonly SwapView[];
+  /** What would make the next wash-up milder, a sentence each. */
+  readonly swaps: readonly string[];
   readonly sources: readonly ReturnType<typeof sourceView>[];
+  readonly sourceCount: number;
   readonly foot: {
     readonly address: string;
     readonly madeOn: string;
@@ -63,9 +63,17 @@ export interface SheetContext {
   readonly version: string;
 }
 
+/** A sheet of more lines prints the first reason of each only, to stay on two pages. */
+const LONG_FROM = 56;
+
 /** The line that says what comes before this page: it stands in a frame of its own, not in a phase. */
 const DEFERRAL = 'defer';
 
+/**
+ * The page of a sheet.
+ *
+ * @throws RangeError when no table has the region of the bench.
+ */
 export function sheetView(sheet: Sheet, context: SheetContext): SheetView {
   const { words, catalogue } = context;
   const { bench } = sheet;
@@ -78,27 +86,34 @@ export function sheetView(sheet: Sheet, context: SheetContext): SheetView {
   const isDeferral = (line: SheetLine) => line.text === DEFERRAL;
   const rest = sheet.lines.filter((line) => !isDeferral(line));
   const name = nameOf(mixes);
+  const sources = sourcesOf(sheet, words);
+  const line = makeLineOf({ words, region: region.id, always: alwaysOf(catalogue) });
   return {
-    frame: frameOf('sheet', { text: name }, { region: region.id, scripts: ['sheet.js'] }),
+    frame: frameOf('sheet', name === '' ? { key: 'sheet.noInk' } : { text: name }, {
+      region: region.id,
+      scripts: ['sheet.js'],
+    }),
     name,
     benchHref: `/${query}`,
+    ask: askOf(query, catalogue),
     stops: stopsOf(sheet, catalogue),
     // The name of the only mix is the name of the sheet.
     mixes: mixes.length > 1 ? mixes : mixes.map((mix) => ({ ...mix, name: '' })),
     on: onBench(bench, words),
-    deferral: sheet.lines.filter(isDeferral).map((line) => lineOf(line, words, region.id)),
+    deferral: sheet.lines.filter(isDeferral).map(line),
     answers: answersOf(sheet, catalogue, words),
     ready: readyOf(sheet, catalogue, words),
-    unknown: sheet.unknown.map(({ kind, id, sdsSection }) => ({
-      name: id,
-      kindKey: `kind.${kind}`,
-      section: sdsSection,
+    unknown: sheet.unknown.map((one) => ({
+      kindKey: `kind.${one.kind}`,
+      says: words.unknown(one),
     })),
     doses: dosesOf(sheet, words),
-    phases: phasesOf(rest, { words, region: region.id }),
+    phases: phasesOf(rest, line),
+    isLong: sheet.lines.length > LONG_FROM,
     numbers: regionNumbers(region),
-    swaps: sheet.swaps.map((swap) => swapOf(swap, words)),
-    sources: sourcesOf(sheet, words),
+    swaps: sheet.swaps.map((swap) => words.swap(swap)),
+    sources,
+    sourceCount: sources.length,
     foot: {
       address: context.address,
       madeOn: longDate(context.madeOn),
@@ -110,6 +125,21 @@ export function sheetView(sheet: Sheet, context: SheetContext): SheetView {
       jsonHref: `/sheet.json${query}`,
     },
   };
+}
+
+/** Rules that hold for every bench: what they say need not be said at each line. */
+const alwaysOf = ({ rules }: Catalogue): ReadonlySet<string> =>
+  new Set(
+    rules.filter(({ when, anyOf }) => when.join() === ALWAYS && anyOf.length === 0).map(idOf),
+  );
+
+const ALWAYS = 'always';
+const idOf = ({ id }: { readonly id: string }): string => id;
+
+function askOf(query: string, catalogue: Catalogue): SheetView['ask'] {
+  if (new URLSearchParams(query).has('in')) return [];
+  const rest = query.length > 1 ? `&${query.slice(1)}` : '';
+  return catalogue.regions.map(({ id, name }) => ({ name, href: `/sheet?in=${id}${rest}` }));
 }
 
 /** The mixes' own names; where one has none, what is in it. */
@@ -135,10 +165,7 @@ function stopsOf(sheet: Sheet, catalogue: Catalogue): SheetView['stops'] {
 function dosesOf(sheet: Sheet, words: Words): SheetView['doses'] {
   return sheet.flags
     .filter((flag) => flag.kind === 'dose-above-usual' || flag.kind === 'dose-above-highest')
-    .map((flag) => ({
-      name: rowName(flag.subject, words),
-      textKey: `flag.${flag.kind}`,
-    }));
+    .map((flag) => words.flag(flag));
 }
 
 /** Every source that a reason on the sheet rests on, once, by title. */

@@ -22,9 +22,12 @@ describe('a sheet as plain text', () => {
 
   it('says the mix, the numbers, the swap, where and when it was made', () => {
     expect(text).toContain('- tram green: Oil relief ink 90 %, my tin 10 % and Cobalt drier 3 %');
-    expect(text).toContain('Numbers: United Kingdom');
-    expect(text).toContain('- Take washable oil ink instead of oil relief ink.');
-    expect(text).toMatch(/2026-11-25 for United Kingdom by Slab & Rag 1\.2\.3\.[^]*\/sheet\?mix=/);
+    expect(text).toMatch(/Numbers to ring\n-+\n/);
+    expect(text).toMatch(/United Kingdom\. Looked up on \d{1,2} \p{L}+ \d{4} in /u);
+    expect(text).toContain('- Take washable oil ink in place of oil relief ink.');
+    expect(text).toMatch(
+      /25 November 2026 for United Kingdom by Slab & Rag 1\.2\.3\.[^]*\/sheet\?mix=/,
+    );
   });
 
   it('says stop where things must never meet, and that nothing is named when nothing is', () => {

@@ -29,7 +29,7 @@ const check = (bench: BenchInput): void => {
 
 describe('reasoned', { timeout: 30_000 }, () => {
   it('gives each line, level and route a reason that leads to a row with its sources', () => {
-    fc.assert(fc.property(aBench, check), runs(1500));
+    fc.assert(fc.property(aBench, check), runs(1000));
   });
 
   it('does so on the benches that make the sheet say all it can', () => {

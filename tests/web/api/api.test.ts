@@ -156,7 +156,13 @@ describe('POST /api/sheet', () => {
       /,;/,
       /name of an ink/,
     ],
-    ['no surfaces', { surfaces: undefined }, '/surfaces', /nothing/, /up to 40/],
+    [
+      'no surfaces',
+      { surfaces: undefined },
+      '/surfaces',
+      /nothing/,
+      /^a list of up to 40 surfaces$/,
+    ],
     ['half a person', { people: { count: 1.5 } }, '/people/count', /1\.5/, /whole number/],
     ['a misspelt key', { aditives: [] }, '/aditives', /not known/, /openapi/],
     ['a mix that is no object', { mixes: ['oil'] }, '/mixes/0', /"oil"/, /a mix/],
@@ -186,7 +192,20 @@ describe('POST /api/sheet', () => {
         errors: [{ path: '' }],
       });
     }
+    const proto = await supertest(app.server)
+      .post('/api/sheet')
+      .type('json')
+      .send('{"__proto__":{}}')
+      .expect(400);
+    expect(ProblemAnswer.parse(proto.body).errors[0]?.accepts).toContain('no key "__proto__"');
     await supertest(app.server).post('/api/sheet').type('json').send('').expect(400);
+    const form = await supertest(app.server)
+      .post('/api/sheet')
+      .type('form')
+      .send('mixes=1')
+      .expect(415)
+      .expect('content-type', /^application\/problem\+json/);
+    expect(ProblemAnswer.parse(form.body).errors[0]?.accepts).toContain('application/json');
     await supertest(app.server).post('/api/sheet').type('text/plain').send('x').expect(415);
     await supertest(app.server)
       .post('/api/sheet')
@@ -329,6 +348,47 @@ describe('POST /api/calc/drying-class', () => {
   });
 });
 
+describe('every body', () => {
+  it('of a wrong type is told what is accepted, in our words', async () => {
+    const { paths } = app.swagger() as unknown as { paths: Record<string, Described> };
+    const posts = Object.entries(paths).filter(([path]) => path.startsWith('/api/'));
+    expect(posts.length).toBe(8);
+    for (const [path, { post: described }] of posts) {
+      const { properties } = described.requestBody.content['application/json'].schema;
+      const keys = Object.keys(properties ?? {});
+      expect([path, keys.length > 0]).toEqual([path, true]);
+      const bodies = [[], ...keys.flatMap((key) => [{ [key]: [{}] }, { [key]: null }])];
+      for (const body of bodies) {
+        const answer = await app.inject({ method: 'POST', url: path, payload: body as object });
+        expect([path, answer.statusCode]).toEqual([path, 422]);
+        for (const { accepts } of ProblemAnswer.parse(answer.json()).errors) {
+          expect(accepts).not.toMatch(/invalid|expected|received|input/i);
+        }
+      }
+    }
+  });
+
+  it.each([
+    ['flammable-class', { flashPointC: 'x' }, 'a number of degrees Celsius, -150 to 1,000'],
+    ['waste-category', { region: 'us', kg: 'x' }, 'a number of kilograms in a calendar month'],
+    ['ignitable-waste', { region: 'us', selfHeating: 1 }, 'true or false'],
+  ])('of %s says its unit and bounds', async (name, body, accepts) => {
+    const answer = await post(`/api/calc/${name}`, body).expect(422);
+    expect(ProblemAnswer.parse(answer.body).errors[0]?.accepts).toContain(accepts);
+  });
+});
+
+/** As much of a route's description as is looked at here. */
+interface Described {
+  readonly post: {
+    readonly requestBody: {
+      readonly content: {
+        readonly 'application/json': { readonly schema: { readonly properties?: object } };
+      };
+    };
+  };
+}
+
 describe('GET /api/openapi.json', () => {
   it('describes every route of the interface from the schemas that check it', async () => {
     const body = await bodyOf(supertest(app.server).get('/api/openapi.json').expect(200));
@@ -337,11 +397,7 @@ describe('GET /api/openapi.json', () => {
       paths: Record<string, { post?: unknown }>;
     };
     expect(openapi).toMatch(/^3\./);
-    expect(
-      Object.keys(paths)
-        .filter((path) => path.startsWith('/api/'))
-        .sort(),
-    ).toEqual([
+    expect(Object.keys(paths).sort()).toEqual([
       '/api/calc/drying-class',
       '/api/calc/flammable-class',
       '/api/calc/glove-level',
@@ -350,6 +406,7 @@ describe('GET /api/openapi.json', () => {
       '/api/calc/waste-category',
       '/api/calc/wipes',
       '/api/sheet',
+      '/sheet.json',
     ]);
     expect(JSON.stringify(paths['/api/sheet'])).toContain('"agentsAtHand"');
   });

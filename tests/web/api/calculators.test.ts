@@ -20,7 +20,9 @@ describe('glove calculators', () => {
   });
 
   it('says which chemicals the chart has', async () => {
-    const { body } = await post('glove-material', { chemicals: ['elbow grease'] }).expect(422);
+    const body: unknown = (
+      await post('glove-material', { chemicals: ['elbow grease'] }).expect(422)
+    ).body;
     expect(JSON.stringify(body)).toContain('turpentine');
   });
 
@@ -57,12 +59,13 @@ describe('waste calculators', () => {
       solvent: 'white spirit',
       thrownAway: true,
     };
-    const { body } = await post('wipes', can).expect(200);
+    const body: unknown = (await post('wipes', can).expect(200)).body;
     expect(body).toMatchObject({ excluded: false, faults: ['too-old', 'wrong-label'] });
   });
 
   it('says which regions there are', async () => {
-    const { body } = await post('waste-category', { region: 'atlantis', kg: 1 }).expect(422);
+    const body: unknown = (await post('waste-category', { region: 'atlantis', kg: 1 }).expect(422))
+      .body;
     expect(JSON.stringify(body)).toContain('region');
   });
 });

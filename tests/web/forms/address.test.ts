@@ -125,7 +125,6 @@ describe('an address that is wrong', () => {
     ['two sides of a room', 'mix=oil-relief&room=5x4', 'roomLength', /all three/],
     ['half a person', 'mix=oil-relief&people=1.5', 'people', /whole number/],
     ['a number with two readings', 'mix=oil-relief&fan=1,200', 'fan', /a number/],
-    ['no ink', 'on=glass-slab', 'mix0.ink', /at least one ink/],
   ])('tells %s at its field with what is accepted', (_, query, field, accepts) => {
     expect(problemsOf(query)).toEqual([expect.objectContaining({ field })]);
     expect(problemsOf(query)[0]?.accepts).toMatch(accepts);
@@ -179,6 +178,49 @@ describe('an address that is wrong', () => {
   it('tells at most twenty problems at a time', () => {
     const mixes = Array.from({ length: 8 }, () => 'mix=a:x,b:x,c:x,d:x').join('&');
     expect(problemsOf(mixes)).toHaveLength(20);
+  });
+});
+
+describe('an ink that is named twice', () => {
+  it.each([
+    ['oil-relief:100,oil-relief:40', 'oil-relief:100'],
+    ['oil-relief:60,transparent-base:40,oil-relief', 'oil-relief:60,transparent-base:40'],
+    ['oil-relief/clove-oil:2,clove-oil:5,clove-oil', 'oil-relief/clove-oil:5'],
+    ['oil-relief:70,transparent-base:30/transparent-base:20', 'oil-relief:70,transparent-base:30'],
+  ])('keeps its larger figure: %s is %s', (twice, once) => {
+    const { bench } = parseAddress(`mix=${twice}`, someIds);
+    expect(benchToAddress(bench as BenchInput)).toBe(`mix=${once}`);
+  });
+
+  it.each(['oil-relief:50', 'oil-relief:50,oil-relief:50'])(
+    'is weighed once: %s does not add up',
+    (mix) => {
+      expect(problemsOf(`mix=${mix}`)[0]?.got).toBe('shares that add up to 50');
+    },
+  );
+
+  it('still has its wrong figure told', () => {
+    expect(problemsOf('mix=oil-relief:x,oil-relief:100')[0]?.got).toBe('x');
+  });
+
+  it('gives an address that can be read again, whatever is named and how often', () => {
+    const ink = fc.constantFrom('oil-relief', 'transparent-base', 'my+tin');
+    const much = fc.constantFrom('', ':0', ':20', ':30', ':50', ':80', ':100');
+    const one = fc.tuple(ink, much).map((pair) => pair.join(''));
+    const some = fc.array(one, { minLength: 1, maxLength: 4 });
+    fc.assert(
+      fc.property(some, some, (parts, additives) => {
+        const { bench } = parseAddress(`mix=${parts.join()}/${additives.join()}`, someIds);
+        if (bench) expect(parseAddress(benchToAddress(bench), someIds)).toEqual({ bench });
+      }),
+      { numRuns: 1000 },
+    );
+  });
+
+  it('is refused when only its longer canonical spelling would not be read again', () => {
+    const query = `mix=oil-relief&on=${Array.from({ length: 40 }, (_, n) => `${'?'.repeat(50)}${n}`).join()}`;
+    expect(query.length).toBeLessThan(4000);
+    expect(problemsOf(query)[0]?.accepts).toMatch(/4,000 letters/);
   });
 });
 

@@ -69,6 +69,15 @@ describe('the bench page', () => {
     );
   });
 
+  it('takes another region and loses nothing', async () => {
+    const { text } = await send({ 'mix0.name': 'tram green', region: 'de', do: 'region' }).expect(
+      200,
+    );
+    expect(text).toContain('value="tram green"');
+    expect(text).not.toContain('name="mix1.name"');
+    expect(text).toMatch(/href="\/sheet\?in(=|&#x3D;)de&amp;mix/);
+  });
+
   it('answers a body that is no form, is cut off or is far too large', async () => {
     await site().post('/bench').type('text/xml').send('<a/>').expect(415);
     await site().post('/bench').type('form').send('x'.repeat(2_000_000)).expect(413);

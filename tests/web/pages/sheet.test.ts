@@ -1,6 +1,7 @@
 import type { FastifyInstance } from 'fastify';
 import supertest from 'supertest';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { qrSvg } from '../../../server/output/qr/qrSvg.js';
 import type { BenchInput } from '../../../server/reasoning/index.js';
 import { SheetAnswer } from '../../../server/web/api/sheetAnswer.js';
 import { anApp } from '../../support/anApp.js';
@@ -108,12 +109,42 @@ describe('GET /sheet', () => {
   });
 
   it.each(['', '?', '?on=glass-slab'])(
-    'asks for an ink when it has none: /sheet%s',
+    'says that no ink is named when none is, as /api/sheet does: /sheet%s',
     async (query) => {
-      const { text } = await site().get(`/sheet${query}`).expect(422);
-      expect(text).toContain('at least one ink');
+      const { text } = await site().get(`/sheet${query}`).expect(200);
+      expect(text).toContain('<h1>No ink named</h1>');
+      const surfaces = query.includes('on=') ? ['glass-slab'] : [];
+      const fromAddress = await site().get(`/sheet.json${query}`).expect(200);
+      const posted = await site().post('/api/sheet').send({ mixes: [], surfaces }).expect(200);
+      expect(fromAddress.body).toEqual(posted.body);
     },
   );
+
+  it('says the same to a fresh server at every canonical address', async () => {
+    const spelt = [
+      'mix=oil-relief:100,oil-relief:50',
+      'mix=oil-relief:80/transparent-base:20,transparent-base:5',
+      'on=glass-slab',
+    ];
+    const fresh = await anApp();
+    for (const query of spelt) {
+      const { headers } = await site().get(`/sheet?${query}`).expect(200);
+      const [, canonical = ''] = /^<([^>]+)>/.exec(headers['link'] ?? '') ?? [];
+      const again = await fresh.inject(canonical);
+      expect([canonical, again.statusCode]).toEqual([canonical, 200]);
+      expect(again.headers.link).toBe(headers['link']);
+    }
+    for (const query of ['mix=oil-relief:50', 'mix=oil-relief:50,oil-relief:50']) {
+      await site().get(`/sheet?${query}`).expect(422);
+      await site().get(`/sheet?${query}`).expect(422);
+    }
+    await fresh.close();
+  });
+
+  it('is read, never sent to', async () => {
+    const answer = await site().post('/sheet').type('form').send('mix=oil-relief').expect(405);
+    expect(answer.headers['allow']).toBe('GET, HEAD');
+  });
 
   it('says the same as JSON as /api/sheet does', async () => {
     const fromAddress = await site().get(`/sheet.json?${BENCH}`).expect(200);
@@ -145,6 +176,21 @@ describe('GET /qr.svg', () => {
     expect(one.headers['content-type']).toBe('image/svg+xml');
     expect(String(one.body)).toMatch(/^<svg /);
     expect(String(one.body)).not.toBe(String(other.body));
+  });
+
+  it('leads to the public address where one is set, whatever the proxy asked for', async () => {
+    const publicOrigin = 'https://sheets.example';
+    const behind = await anApp({ publicOrigin });
+    const [here, there] = await Promise.all(
+      ['10.0.0.7', 'a<b'].map((host) =>
+        behind.inject({ url: `/qr.svg?${BENCH}`, headers: { host } }),
+      ),
+    );
+    expect(here?.body).toBe(qrSvg(`${publicOrigin}/sheet?${BENCH}`));
+    expect(there?.body).toBe(here?.body);
+    const sheet = await behind.inject(`/sheet?${BENCH}`);
+    expect(sheet.headers.link).toBe(`<${publicOrigin}/sheet?${BENCH}>; rel="canonical"`);
+    await behind.close();
   });
 
   it('draws none for a wrong bench, a wrong host or an address too long to be read', async () => {

@@ -27,6 +27,7 @@ function sent($: cheerio.CheerioAPI): FormBody {
   for (const { name, value } of $('form.bench-form').serializeArray()) {
     (body[name] ??= []).push(value);
   }
+  body['region'] = [$('select[form=bench] option[selected]').attr('value') ?? ''];
   return body;
 }
 
@@ -102,7 +103,20 @@ describe('the bench page', () => {
 
   it('keeps an air that no table knows', () => {
     const { airs } = viewOfBench({ mixes: [], surfaces: [], room: { air: 'bellows' } });
-    expect(airs.at(-1)).toEqual({ value: 'bellows', label: 'bellows', isOn: true });
+    expect(airs.at(-1)).toEqual({ value: 'bellows', label: 'bellows (not known)', isOn: true });
+  });
+
+  it('keeps an air that no table knows when it is sent again', () => {
+    const bench = { mixes: [{ parts: [{ ink: 'oil-relief' }] }], surfaces: [] };
+    const hurricane = { ...bench, room: { air: 'hurricane' } };
+    expect(benchOfForm(readForm(sent(page(viewOfBench(hurricane)))), known)).toEqual({
+      bench: hurricane,
+    });
+  });
+
+  it('leads from a usual bench to its sheet in the region that is chosen', () => {
+    const { usual } = viewOfBench({ region: 'fr', mixes: [], surfaces: [] });
+    for (const { href } of usual) expect(href).toMatch(/^\/sheet\?in=fr&mix=/);
   });
 
   it('ticks an ink that has only a number beside it', () => {
@@ -175,7 +189,7 @@ describe('the bench page', () => {
 
   it('makes the sheet when Enter is pressed in a field', () => {
     const $ = page(viewOfBench(wholeBench));
-    expect($('form.bench-form button').first().attr('value')).toBe('sheet');
+    expect($('form.bench-form button, button[form=bench]').first().attr('value')).toBe('sheet');
   });
 
   it('needs no style and no script of its own', () => {

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { longDate } from '../../../server/words/index.js';
 import { helpNowView } from '../../../server/web/presenters/helpNowView.js';
 import { catalogue, words } from '../../support/rules.js';
 import { renderPage } from '../../support/views.js';
@@ -23,7 +24,7 @@ describe('help now', () => {
     expect(numbers.emergency.map((one) => one.number)).toEqual(
       region?.emergency.map((one) => one.number),
     );
-    expect(numbers.checkedOnIso).toBe(region?.checkedOn);
+    expect(numbers.checkedOn).toBe(longDate(region?.checkedOn ?? ''));
     expect(regions.filter((one) => one.isHere).map((one) => one.name)).toEqual([region?.name]);
     const html = renderPage('helpNow', view(id));
     expect(html).not.toMatch(/\{\w+\}|href="tel:"/);

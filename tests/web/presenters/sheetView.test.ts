@@ -38,7 +38,7 @@ describe('the sheet on the page', () => {
     expect(answers.air).toBe(words.level('air', 'window'));
     expect(answers.people).toBe(words.level('people', 'anyone-inducted'));
     expect(answers.glove).toBe(words.name('material', 'nitrile'));
-    expect(answers.changeAfterMin).toBe('30');
+    expect(answers.change).toBe('Change gloves 30 minutes after the first splash.');
     expect(answers.rags.map((stream) => stream.name)).toEqual([words.name('stream', 'wet-can')]);
     expect(answers.rags[0]?.container).not.toBe('');
     expect(answers.stuck).toBe(1);
@@ -84,24 +84,78 @@ describe('the sheet on the page', () => {
   });
 
   it('shows what is unknown, with the section of the data sheet that settles it', () => {
-    expect(viewOf(aSheet).unknown).toEqual([{ name: 'my tin', kindKey: 'kind.ink', section: 2 }]);
+    const [unknown] = viewOf(aSheet).unknown;
+    expect(unknown?.kindKey).toBe('kind.ink');
+    expect(unknown?.says).toMatch(/"my tin".*section 2 /);
   });
 
-  it('flags a dose by the name of the additive', () => {
+  it('says when to change gloves in the words of the line, whatever the minutes', () => {
+    const change = (changeAfterMin?: number) => {
+      const { materials, thickness, because } = aSheet.gloves;
+      const gloves = { materials, thickness, because };
+      const sheet = {
+        ...aSheet,
+        gloves: changeAfterMin === undefined ? gloves : { ...gloves, changeAfterMin },
+      };
+      return viewOf(sheet).answers.change;
+    };
+    const head = (id: string) => catalogue.lines.find((line) => line.id === id)?.head;
+    expect(change(0)).toBe(head('gloves-change-now'));
+    expect(change()).toBe(head('gloves-change-torn'));
+    expect(change(7)).toBe(head('gloves-change-after')?.replace('{minutes}', '7'));
+    for (const bench of everyBench.slice(0, 40)) {
+      const view = viewOfBench(bench);
+      expect(allLines(view).map((line) => line.head)).toContain(view.answers.change);
+    }
+  });
+
+  it('asks where it is when the address does not say, with one link a region', () => {
+    const { ask } = sheetView(aSheet, {
+      words,
+      catalogue,
+      address: '/sheet?mix=oil-relief',
+      madeOn: '2026-11-25',
+      version: '1',
+    });
+    expect(ask.map(({ href }) => href)).toEqual(
+      catalogue.regions.map(({ id }) => `/sheet?in=${id}&mix=oil-relief`),
+    );
+    expect(viewOf(aSheet).ask).toEqual([]);
+  });
+
+  it('says what holds for every bench once, and names it after that', () => {
+    const always = catalogue.rules.filter(({ when }) => when.join() === 'always');
+    for (const bench of [oilBench, ...everyBench.slice(0, 10)]) {
+      const view = viewOfBench(bench);
+      const first = [...view.deferral, ...allLines(view)].map((line) => line.why.first);
+      let told = 0;
+      for (const { id } of always) {
+        const own = first.filter(({ href }) => href === `/rules/${id}`);
+        expect(own.filter(({ says }) => says !== '').length).toBe(own.length > 0 ? 1 : 0);
+        told += own.length;
+      }
+      expect(told).toBeGreaterThan(1);
+    }
+  });
+
+  it('is set closer for print when it has many lines', () => {
+    const [line] = aSheet.lines;
+    const lines = Array.from({ length: 80 }, (_, n) => ({ ...line, id: `line-${n}` }));
+    expect(viewOf({ ...aSheet, lines } as Sheet).isLong).toBe(true);
+    expect(viewOf(aSheet).isLong).toBe(false);
+  });
+
+  it('flags a dose in the words of its line', () => {
     expect(viewOf(aSheet).doses).toEqual([
-      { name: words.short('additive', 'cobalt-drier'), textKey: 'flag.dose-above-usual' },
+      'Check the dose of cobalt drier. You put 3 %. Usual is 0.5 to 2.5 %.',
     ]);
   });
 
   it('says what a milder kind would spare', () => {
     const [swap] = viewOf(aSheet).swaps;
-    expect(swap).toMatchObject({
-      doKey: 'swap.swap',
-      what: words.short('ink', 'oil-relief'),
-      for: words.short('ink', 'water-washable-oil'),
-      sparesAgents: [words.short('agent', 'veg-oil')],
-    });
-    expect(swap?.spares[0]?.to).toBe(words.level('air', 'room-air'));
+    expect(swap).toBe(
+      'Take washable oil ink in place of oil relief ink. Then this is enough: room air. No vegetable oil is needed.',
+    );
   });
 
   it('frames what comes first, and says it nowhere else', () => {
