@@ -121,7 +121,7 @@ export interface Surface extends Row {
   readonly common?: boolean | undefined;
 }
 
-export type Grade = 'ok' | 'brief' | 'harms';
+type Grade = 'ok' | 'brief' | 'harms';
 
 /** Surface x agent. The stricter of `grade` and `studioGrade` holds. */
 export interface Pair extends Row {

@@ -44,14 +44,14 @@ export const agentIds = ids(catalogue.agents);
 export const otherIds = ids(catalogue.others);
 export const regionIds = ids(catalogue.regions);
 
-export const anInk = mostly(ids(catalogue.inks));
-export const anAdditive = mostly([...ids(catalogue.additives), ...extenders]);
+const anInk = mostly(ids(catalogue.inks));
+const anAdditive = mostly([...ids(catalogue.additives), ...extenders]);
 export const aSurface = mostly(ids(catalogue.surfaces));
 /** Machines and baths, named as a machine or as what is in them. */
 export const aMachine = mostly([...ids(catalogue.equipment), ...otherIds]);
 export const aFlag = mostly(ids(catalogue.people));
 /** Something poured: an agent, another chemical, or something nobody can name. */
-export const aLiquid = mostly([...agentIds, ...agentIds, ...otherIds]);
+const aLiquid = mostly([...agentIds, ...agentIds, ...otherIds]);
 
 export const aPart = fc.record({ ink: anInk, share: perhaps(tenths(0.1, 100)) });
 export const aDose = fc.record({ additive: anAdditive, percent: perhaps(tenths(0.1, 60)) });

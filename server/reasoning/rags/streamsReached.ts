@@ -32,7 +32,7 @@ export const streamsReached = (book: Book, assessed: Assessment): readonly Strea
 
 /**
  * Inks, additives and agents that bear one of the tags, those that nobody knows among them, and
- * what is in a mix that no agent takes off.
+ * what is in a mix that no agent takes off; all inks where only an agent that might be used does.
  */
 export const itemsOf = (
   book: Book,
@@ -46,7 +46,8 @@ export const itemsOf = (
     .filter((each) => tags.includes(`unknown.${each.kind}`))
     .map((each) => `${each.kind}.${each.id}`);
   const stuck = tags.includes('state.no-agent') ? inksOfStuck(assessed) : [];
-  return [...new Set([...known, ...unknown, ...stuck])].filter(isThing);
+  const things = [...new Set([...known, ...unknown, ...stuck])].filter(isThing);
+  return things.length > 0 ? things : [...assessed.rows].filter((row) => row.startsWith('ink.'));
 };
 
 const inksOfStuck = ({ tasks }: Assessment): readonly string[] =>

@@ -140,7 +140,7 @@ const taskOf = (
 };
 
 /** The harshest band among these agents; 0 when there are none. */
-export const bandOf = (hazards: readonly AgentHazard[], agents: AgentSet): number =>
+const bandOf = (hazards: readonly AgentHazard[], agents: AgentSet): number =>
   hazards.reduce(
     (worst, hazard, agent) =>
       (agents & (1 << agent)) === 0 ? worst : Math.max(worst, hazard.band),

@@ -39,13 +39,16 @@ export const assess = (book: Book, bench: Bench): Assessment => {
   book.agents.forEach((agent, index) => {
     if ((plan.agents & (1 << index)) === 0) return;
     rows.add(`agent.${agent.id}`);
-    for (const tag of book.tagsOf.get(`agent.${agent.id}`) ?? []) tags.add(tag);
+    for (const tag of sure(book.tagsOf.get(`agent.${agent.id}`))) tags.add(tag);
   });
+  for (const agent of agentsThatMightBeUsed(book, tasks, hazards)) {
+    for (const tag of sure(book.tagsOf.get(`agent.${agent.id}`))) tags.add(tag);
+  }
   const bands = bandsReached(book, bench, tasks, choices, hazards);
   for (let band = 0; band <= bands.highest; band += 1) tags.add(`band.${String(band)}`);
   if (bands.isStuck) tags.add('state.stuck');
   if (bands.hasNoAgent) tags.add('state.no-agent');
-  const demands = [...bands.reached].flatMap((band) => book.bandDemands.get(band) ?? []);
+  const demands = [...bands.reached].flatMap((band) => sure(book.bandDemands.get(band)));
   return {
     facts,
     tasks,
@@ -106,7 +109,7 @@ const bandsReached = (
   let hasNoAgent = false;
   let highest = -1;
   for (const [index, task] of tasks.entries()) {
-    const band = choices[index]?.band ?? task.wouldDo[0]?.band;
+    const band = task.stuck === 'not-at-hand' ? task.band : choices[index]?.band;
     if (band !== undefined) reached.add(band);
     else if (task.stuck !== undefined) {
       isStuck = true;
@@ -121,3 +124,19 @@ const bandsReached = (
   if (isStuck) highest = book.worstBand;
   return { reached, highest: Math.max(highest, ...reached), isStuck, hasNoAgent };
 };
+
+/**
+ * Agents that the parts of a mix might be taken off with, up to the band that its routes are at.
+ * More in a mix may change which agent is taken; whatever any of its parts had called for by itself
+ * stays called for.
+ */
+const agentsThatMightBeUsed = (
+  book: Book,
+  tasks: readonly Task[],
+  hazards: readonly AgentHazard[],
+): Book['agents'] =>
+  book.agents.filter((_, index) =>
+    tasks.some(
+      ({ mightUse, band }) => (mightUse & (1 << index)) !== 0 && sure(hazards[index]).band <= band,
+    ),
+  );

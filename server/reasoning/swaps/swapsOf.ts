@@ -1,5 +1,6 @@
 import { type Bench, type Mix, SCALES, type Swap } from '../types.js';
 import type { Book } from '../book/book.js';
+import { sure } from '../book/sure.js';
 import { type Assessment, assess } from '../sheet/assess.js';
 
 const SHOWN = 2;
@@ -35,7 +36,7 @@ const rank = (swap: Swap): number => (swap.kind === 'leave-out' ? 0 : 1);
 const dropOf = (now: Assessment, after: Assessment): number | undefined => {
   let drop = 0;
   for (let scale = 0; scale < SCALES.length; scale += 1) {
-    const step = (now.held.heights[scale] ?? 0) - (after.held.heights[scale] ?? 0);
+    const step = sure(now.held.heights[scale]) - sure(after.held.heights[scale]);
     if (step < 0) return undefined;
     drop += step;
   }
@@ -47,12 +48,10 @@ const asSwap = (book: Book, change: Change, now: Assessment, after: Assessment):
   what: change.what,
   ...(change.for === undefined ? {} : { for: change.for }),
   spares: SCALES.flatMap((scale, index) => {
-    const from = now.held.heights[index] ?? 0;
-    const to = after.held.heights[index] ?? 0;
-    const levels = book.catalogue.scales.find((each) => each.id === scale)?.levels;
-    return from === to
-      ? []
-      : [{ scale, from: levels?.[from]?.id ?? '', to: levels?.[to]?.id ?? '' }];
+    const from = sure(now.held.heights[index]);
+    const to = sure(after.held.heights[index]);
+    const { levels } = sure(book.catalogue.scales.find((each) => each.id === scale));
+    return from === to ? [] : [{ scale, from: sure(levels[from]).id, to: sure(levels[to]).id }];
   }),
   sparesAgents: book.agents
     .filter((_, index) => (now.plan.agents & ~after.plan.agents & (1 << index)) !== 0)
