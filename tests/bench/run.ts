@@ -1,14 +1,19 @@
 /**
  * Benchmarks of the bars that hold on any machine as times or ratios. Run by hand: `npm run bench`.
  * Every figure is measured in this run; figures to compare are measured one after the other.
+ * Sheets and pages are those of the compiled program, as people run it.
  */
 import Handlebars from 'handlebars';
 import fastify from 'fastify';
 import { cpus } from 'node:os';
+import { fileURLToPath } from 'node:url';
 import { loadCatalogue } from '../../server/catalogue/index.js';
-import { type BenchInput, type Catalogue, makeReasoner } from '../../server/reasoning/index.js';
+import type * as Reasoning from '../../server/reasoning/index.js';
+import type { BenchInput, Catalogue } from '../../server/reasoning/index.js';
+import type * as App from '../../server/web/app.js';
+import type * as WordsModule from '../../server/words/index.js';
+import { readMessages } from '../../server/web/plugins/viewFiles.js';
 import { planOf } from '../../server/reasoning/sheet/planOf.js';
-import { anApp } from '../support/anApp.js';
 import { EVERY_SURFACE, assessed, benchOf, book } from '../support/everyMix.js';
 import { makeMilp } from '../support/milp.js';
 import { jobsOf } from '../support/plainPlanner.js';
@@ -20,6 +25,14 @@ interface Row {
 }
 
 const rules = new URL('../../rules/', import.meta.url);
+
+const viewsFolder = fileURLToPath(new URL('../../views/', import.meta.url));
+
+const compiled = async (path: string): Promise<unknown> =>
+  import(new URL(`../../dist/${path}`, import.meta.url).href);
+const { makeReasoner } = (await compiled('reasoning/index.js')) as typeof Reasoning;
+const { buildApp } = (await compiled('web/app.js')) as typeof App;
+const { makeMessages, makeWords } = (await compiled('words/index.js')) as typeof WordsModule;
 
 const TEN_THINGS: BenchInput = {
   region: 'uk',
@@ -118,8 +131,15 @@ const plannerRows = async (catalogue: Catalogue): Promise<readonly Row[]> => {
   ];
 };
 
-const pageRows = async (): Promise<readonly Row[]> => {
-  const app = await anApp();
+const pageRows = async (catalogue: Catalogue): Promise<readonly Row[]> => {
+  const app = await buildApp({
+    catalogue,
+    reasoner: makeReasoner(catalogue),
+    words: makeWords(catalogue, makeMessages(readMessages(viewsFolder))),
+    clock: { today: () => '2026-11-25' },
+    version: 'bench',
+    viewsFolder,
+  });
   const address = (run: number): string =>
     `/sheet?in=uk&mix=oil-relief:60,transparent-base:40/cobalt-drier:2&on=glass-slab,lino-block,roller-polyurethane,steel-tools&people=${String(run)}`;
   const page = await app.inject({ url: address(1) });
@@ -170,4 +190,4 @@ process.stdout.write(
 print([{ what: 'what', figure: 'measured', bar: 'bar' }]);
 print(reasoningRows(catalogue));
 print(await plannerRows(catalogue));
-print(await pageRows());
+print(await pageRows(catalogue));

@@ -19,6 +19,15 @@ import type { Candidate } from '../routes/candidate.js';
 import type { AgentSet } from './agentSet.js';
 import { sure } from './sure.js';
 
+/** Kinds of rows that bring tags. */
+export type PresentKind = 'ink' | 'additive' | 'surface' | 'agent' | 'equipment' | 'other';
+
+/** A row that is on the bench, and the tags it brings. */
+interface Presence {
+  readonly row: string;
+  readonly tags: readonly string[];
+}
+
 /** A level asked for by a band, which is not a rule row. */
 export interface Demand {
   readonly row: string;
@@ -84,6 +93,8 @@ export interface Book {
   readonly rules: readonly ReadyRule[];
   /** Row (`ink.oil-relief`) to the tags it brings: itself and its marks. */
   readonly tagsOf: ReadonlyMap<string, readonly string[]>;
+  /** The same by kind and id, for when no time is to be lost on joining them. */
+  readonly presence: Readonly<Record<PresentKind, ReadonlyMap<string, Presence>>>;
   /** Levels that each band asks for. */
   readonly bandDemands: ReadonlyMap<number, readonly Demand[]>;
   /** Tag that some rule asks for to its number. */
@@ -151,6 +162,7 @@ export const makeBook = (catalogue: Catalogue): Book => {
     ],
   }));
 
+  const presence = presenceOf(catalogue);
   return {
     catalogue,
     inks: byId(catalogue.inks),
@@ -196,7 +208,8 @@ export const makeBook = (catalogue: Catalogue): Book => {
     ),
     regions: byId(catalogue.regions),
     rules,
-    tagsOf: tagsOfRows(catalogue),
+    presence,
+    tagsOf: tagsByRow(presence),
     bandDemands: new Map(
       catalogue.bandRules.bands.map((band) => [
         band.band,
@@ -223,24 +236,33 @@ export const makeBook = (catalogue: Catalogue): Book => {
   };
 };
 
-const tagsOfRows = (catalogue: Catalogue): ReadonlyMap<string, readonly string[]> => {
-  const kinds = {
-    ink: catalogue.inks,
-    additive: catalogue.additives,
-    surface: catalogue.surfaces,
-    agent: catalogue.agents,
-    equipment: catalogue.equipment,
-    other: catalogue.others,
+const presenceOf = (catalogue: Catalogue): Book['presence'] => {
+  const each = (
+    kind: PresentKind,
+    rows: readonly { readonly id: string; readonly marks: readonly string[] }[],
+  ): ReadonlyMap<string, Presence> =>
+    new Map(
+      rows.map(({ id, marks }) => {
+        const row = `${kind}.${id}`;
+        return [id, { row, tags: [row, ...marks.map((mark) => `mark.${mark}`)] }];
+      }),
+    );
+  return {
+    ink: each('ink', catalogue.inks),
+    additive: each('additive', catalogue.additives),
+    surface: each('surface', catalogue.surfaces),
+    agent: each('agent', catalogue.agents),
+    equipment: each('equipment', catalogue.equipment),
+    other: each('other', catalogue.others),
   };
-  return new Map(
-    Object.entries(kinds).flatMap(([kind, rows]) =>
-      rows.map(({ id, marks }) => [
-        `${kind}.${id}`,
-        [`${kind}.${id}`, ...marks.map((mark) => `mark.${mark}`)],
-      ]),
+};
+
+const tagsByRow = (presence: Book['presence']): Book['tagsOf'] =>
+  new Map(
+    Object.values(presence).flatMap((rows) =>
+      [...rows.values()].map(({ row, tags }) => [row, tags] as const),
     ),
   );
-};
 
 /** The id that typed text means, or the text itself, tidied, when no row has that name. */
 export const resolveId = (book: Book, kind: keyof Book['spoken'], typed: string): string =>

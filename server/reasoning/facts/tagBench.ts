@@ -1,5 +1,5 @@
 import type { Bench, Flag, Mix, Unknown } from '../types.js';
-import type { Book } from '../book/book.js';
+import type { Book, PresentKind } from '../book/book.js';
 
 /** What is present, before any plan: tags, whatever nobody knows, and doses out of the usual. */
 export interface BenchFacts {
@@ -22,11 +22,11 @@ export const tagBench = (book: Book, bench: Bench): BenchFacts => {
   const unknown: Unknown[] = [];
   const flags: Flag[] = [];
   /** Whether a table has the row; then it is present with all its tags. */
-  const isPresent = (row: string): boolean => {
-    const brought = book.tagsOf.get(row);
-    if (brought === undefined) return false;
-    rows.add(row);
-    for (const tag of brought) tags.add(tag);
+  const isPresent = (kind: PresentKind, id: string): boolean => {
+    const found = book.presence[kind].get(id);
+    if (found === undefined) return false;
+    rows.add(found.row);
+    for (const tag of found.tags) tags.add(tag);
     return true;
   };
   const notKnown = (kind: Unknown['kind'], id: string): void => {
@@ -36,7 +36,7 @@ export const tagBench = (book: Book, bench: Bench): BenchFacts => {
     }
   };
   const meet = (kind: 'ink' | 'additive' | 'equipment' | 'surface', id: string): void => {
-    if (!isPresent(`${kind}.${id}`)) notKnown(kind, id);
+    if (!isPresent(kind, id)) notKnown(kind, id);
   };
 
   for (const mix of bench.mixes) {
@@ -51,16 +51,16 @@ export const tagBench = (book: Book, bench: Bench): BenchFacts => {
   }
   const surfaces = withBrought(book, bench);
   for (const id of surfaces) meet('surface', id);
-  for (const id of bench.equipment) if (!isPresent(`other.${id}`)) meet('equipment', id);
+  for (const id of bench.equipment) if (!isPresent('other', id)) meet('equipment', id);
 
   for (const id of bench.agentsAtHand ?? []) {
-    if (!isPresent(`other.${id}`) && !book.agentIndex.has(id)) {
+    if (!isPresent('other', id) && !book.agentIndex.has(id)) {
       unknown.push({ kind: 'agent', id, sdsSection: settledBy.agent });
     }
   }
   for (const { agent } of bench.uses) {
     tags.add('state.used');
-    if (!isPresent(`agent.${agent}`) && !isPresent(`other.${agent}`)) notKnown('agent', agent);
+    if (!isPresent('agent', agent) && !isPresent('other', agent)) notKnown('agent', agent);
   }
 
   for (const { agent } of bench.bottles) {

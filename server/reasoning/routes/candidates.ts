@@ -109,34 +109,28 @@ const taskOf = (
 ): Task => {
   const ready = book.surfaces.get(surfaceId);
   const mightUse = lifts.anyPart & (ready?.stands ?? book.allAgents);
-  const band = book.worstBand;
-  const task = {
-    mix,
-    surfaceId,
-    surface: ready?.surface,
-    choices: [],
-    wouldDo: [],
-    mightUse,
-    band,
-  };
-  if (ready === undefined) return { ...task, stuck: 'unknown-surface' };
+  const surface = ready?.surface;
+  const stuckFor = (stuck: StuckReason): Task => ({
+    ...{ mix, surfaceId, surface, choices: [], wouldDo: [], mightUse },
+    band: book.worstBand,
+    stuck,
+  });
+  if (ready === undefined) return stuckFor('unknown-surface');
   if (ready.surface.method !== 'wash') {
-    return { ...task, mightUse: 0, band: -1, stuck: undefined };
+    return { ...stuckFor('all-harm'), mightUse: 0, band: -1, stuck: undefined };
   }
-  if (!lifts.known) return { ...task, stuck: 'unknown-ink' };
-  if (lifts.lifts === 0) return { ...task, stuck: 'parts-share-no-agent' };
+  if (!lifts.known) return stuckFor('unknown-ink');
+  if (lifts.lifts === 0) return stuckFor('parts-share-no-agent');
   const choices = mildestChoices(book, lifts, ready, hand, hazards);
-  if (choices[0] !== undefined)
-    return { ...task, choices, band: choices[0].band, stuck: undefined };
+  if (choices[0] !== undefined) {
+    const { band } = choices[0];
+    return { mix, surfaceId, surface, choices, wouldDo: [], mightUse, band, stuck: undefined };
+  }
   const wouldDo =
     hand === book.allAgents ? [] : mildest(candidates(book, lifts, ready, book.allAgents, hazards));
-  if (wouldDo[0] === undefined) return { ...task, stuck: 'all-harm' };
-  return {
-    ...task,
-    wouldDo,
-    band: Math.max(wouldDo[0].band, bandOf(hazards, mightUse & hand)),
-    stuck: 'not-at-hand',
-  };
+  if (wouldDo[0] === undefined) return stuckFor('all-harm');
+  const band = Math.max(wouldDo[0].band, bandOf(hazards, mightUse & hand));
+  return { mix, surfaceId, surface, choices: [], wouldDo, mightUse, band, stuck: 'not-at-hand' };
 };
 
 /** The harshest band among these agents; 0 when there are none. */

@@ -1,4 +1,5 @@
 import type { Bench, Bottle, StuckReason } from '../types.js';
+import type { AgentSet } from '../book/agentSet.js';
 import type { Book, Demand } from '../book/book.js';
 import { sure } from '../book/sure.js';
 import { type BenchFacts, tagBench } from '../facts/tagBench.js';
@@ -36,13 +37,13 @@ export const assess = (book: Book, bench: Bench): Assessment => {
 
   const tags = new Set(facts.tags);
   const rows = new Set(facts.rows);
-  book.agents.forEach((agent, index) => {
-    if ((plan.agents & (1 << index)) === 0) return;
-    rows.add(`agent.${agent.id}`);
-    for (const tag of sure(book.tagsOf.get(`agent.${agent.id}`))) tags.add(tag);
-  });
-  for (const agent of agentsThatMightBeUsed(book, tasks, hazards)) {
-    for (const tag of sure(book.tagsOf.get(`agent.${agent.id}`))) tags.add(tag);
+  const mightBeUsed = agentsThatMightBeUsed(tasks, hazards);
+  for (const [index, agent] of book.agents.entries()) {
+    const bit = 1 << index;
+    if (((plan.agents | mightBeUsed) & bit) === 0) continue;
+    const brought = sure(book.presence.agent.get(agent.id));
+    if ((plan.agents & bit) !== 0) rows.add(brought.row);
+    for (const tag of brought.tags) tags.add(tag);
   }
   const bands = bandsReached(book, bench, tasks, choices, hazards);
   for (let band = 0; band <= bands.highest; band += 1) tags.add(`band.${String(band)}`);
@@ -131,12 +132,15 @@ const bandsReached = (
  * stays called for.
  */
 const agentsThatMightBeUsed = (
-  book: Book,
   tasks: readonly Task[],
   hazards: readonly AgentHazard[],
-): Book['agents'] =>
-  book.agents.filter((_, index) =>
-    tasks.some(
-      ({ mightUse, band }) => (mightUse & (1 << index)) !== 0 && sure(hazards[index]).band <= band,
-    ),
-  );
+): AgentSet => {
+  let found = 0;
+  for (const { mightUse, band } of tasks) {
+    for (let agent = 0; agent < hazards.length; agent += 1) {
+      const bit = 1 << agent;
+      if ((mightUse & bit) !== 0 && sure(hazards[agent]).band <= band) found |= bit;
+    }
+  }
+  return found;
+};

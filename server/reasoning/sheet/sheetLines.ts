@@ -366,15 +366,14 @@ const inOrder = (book: Book, spoken: readonly Spoken[]): readonly SheetLine[] =>
       phase: text.phase,
       rank: text.rank,
       values: each.values ?? {},
-      because: union(seen?.because ?? [], each.because),
-      folded: union(seen?.folded ?? [], folded),
+      because: seen === undefined ? once(each.because) : once([...seen.because, ...each.because]),
+      folded: seen === undefined ? folded : once([...seen.folded, ...folded]),
       ...(each.route === undefined ? {} : { route: each.route }),
     });
   }
-  return [...joined.values()].sort((a, b) => place(a) - place(b));
+  const lines = [...joined.values()].sort((a, b) => a.rank - b.rank);
+  // By rank within the phase; tools keep their working order by being met in it.
+  return PHASES.flatMap((phase) => lines.filter((line) => line.phase === phase));
 };
 
-const union = (a: Because, b: Because): Because => [...new Set([...a, ...b])];
-
-/** A line's place: phase, then rank; tools keep their working order by being met in it. */
-const place = (line: SheetLine): number => PHASES.indexOf(line.phase) * 1e6 + line.rank;
+const once = (because: Because): Because => (because.length < 2 ? because : [...new Set(because)]);
