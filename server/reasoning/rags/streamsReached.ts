@@ -32,22 +32,23 @@ export const streamsReached = (book: Book, assessed: Assessment): readonly Strea
 
 /**
  * Inks, additives and agents that bear one of the tags, those that nobody knows among them, and
- * what is in a mix that no agent takes off; all inks where only an agent that might be used does.
+ * what is in a mix that no agent takes off. Where none of these does, the agents that might yet be
+ * used.
  */
 export const itemsOf = (
   book: Book,
   assessed: Assessment,
   tags: readonly string[],
 ): readonly string[] => {
-  const known = [...assessed.rows].filter(
-    (row) => book.tagsOf.get(row)?.some((tag) => tags.includes(tag)) === true,
-  );
+  const bears = (row: string): boolean =>
+    book.tagsOf.get(row)?.some((tag) => tags.includes(tag)) === true;
   const unknown = assessed.facts.unknown
     .filter((each) => tags.includes(`unknown.${each.kind}`))
     .map((each) => `${each.kind}.${each.id}`);
   const stuck = tags.includes('state.no-agent') ? inksOfStuck(assessed) : [];
-  const things = [...new Set([...known, ...unknown, ...stuck])].filter(isThing);
-  return things.length > 0 ? things : [...assessed.rows].filter((row) => row.startsWith('ink.'));
+  const present = [...[...assessed.rows].filter(bears), ...unknown, ...stuck];
+  const things = [...new Set(present)].filter(isThing);
+  return things.length > 0 ? things : assessed.mightRows.filter(bears);
 };
 
 const inksOfStuck = ({ tasks }: Assessment): readonly string[] =>

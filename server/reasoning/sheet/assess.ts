@@ -21,6 +21,8 @@ export interface Assessment {
   readonly tags: ReadonlySet<string>;
   /** Rows present, agents of the plan among them. */
   readonly rows: ReadonlySet<string>;
+  /** Rows of agents that are not taken, but whose cautions hold. */
+  readonly mightRows: readonly string[];
   readonly demands: readonly Demand[];
   readonly held: Held;
 }
@@ -37,12 +39,14 @@ export const assess = (book: Book, bench: Bench): Assessment => {
 
   const tags = new Set(facts.tags);
   const rows = new Set(facts.rows);
+  const mightRows: string[] = [];
   const mightBeUsed = agentsThatMightBeUsed(tasks, hazards);
   for (const [index, agent] of book.agents.entries()) {
     const bit = 1 << index;
     if (((plan.agents | mightBeUsed) & bit) === 0) continue;
     const brought = sure(book.presence.agent.get(agent.id));
-    if ((plan.agents & bit) !== 0) rows.add(brought.row);
+    if ((plan.agents & bit) === 0) mightRows.push(brought.row);
+    else rows.add(brought.row);
     for (const tag of brought.tags) tags.add(tag);
   }
   const bands = bandsReached(book, bench, tasks, choices, hazards);
@@ -58,6 +62,7 @@ export const assess = (book: Book, bench: Bench): Assessment => {
     hazards,
     tags,
     rows,
+    mightRows,
     demands,
     held: holdRules(book, tags, demands),
   };
