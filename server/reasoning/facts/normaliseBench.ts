@@ -1,5 +1,6 @@
 import type { Bench, BenchInput, Bottle, Mix, MixInput, PeopleInput } from '../types.js';
 import { type Book, resolveId } from '../book/book.js';
+import { compare } from '../book/compare.js';
 
 type Part = Mix['parts'][number];
 type Dose = Mix['additives'][number];
@@ -36,8 +37,6 @@ const plainPeople = (people: PeopleInput): Bench['people'] => {
 };
 
 const UNDER_16 = 'under16';
-
-const compare = (a: string, b: string): number => (a < b ? -1 : Number(a > b));
 
 const sortedOnce = (ids: readonly string[]): string[] => [...new Set(ids)].sort(compare);
 

@@ -1,5 +1,6 @@
 import type { Bench, Flag, Mix, Unknown } from '../types.js';
 import type { Book, PresentKind } from '../book/book.js';
+import { compare } from '../book/compare.js';
 
 /** What is present, before any plan: tags, whatever nobody knows, and doses out of the usual. */
 export interface BenchFacts {
@@ -87,7 +88,7 @@ const withBrought = (book: Book, bench: Bench): readonly string[] => {
   for (const id of [...named]) {
     for (const brought of book.surfaces.get(id)?.surface.brings ?? []) named.add(brought);
   }
-  return [...named].sort((a, b) => (a < b ? -1 : 1));
+  return [...named].sort(compare);
 };
 
 const doseFlags = (book: Book, mix: Mix): readonly Flag[] => {

@@ -71,16 +71,19 @@ const setsBySize = (agents: number): readonly (readonly AgentSet[])[] => {
   const known = bySize.get(agents);
   if (known !== undefined) return known;
   const sizes: AgentSet[][] = Array.from({ length: agents }, () => []);
-  for (let set = 1; set < 1 << agents; set += 1) sizes[sizeOf(set) - 1]?.push(set);
-  const sorted = sizes.map((sets) => sets.sort((a, b) => reversed(b) - reversed(a)));
-  bySize.set(agents, sorted);
-  return sorted;
+  // Counted down with the bits reversed, so that sets with early agents come first.
+  for (let count = (1 << agents) - 1; count > 0; count -= 1) {
+    const set = reversed(count, agents);
+    sizes[sizeOf(set) - 1]?.push(set);
+  }
+  bySize.set(agents, sizes);
+  return sizes;
 };
 
-/** The set's bits in reverse, so that a larger number means earlier agents. */
-const reversed = (set: AgentSet): number => {
+/** The lowest bits of a set, so many of them, in reverse. */
+const reversed = (set: AgentSet, bits: number): AgentSet => {
   let out = 0;
-  for (let bit = 0; bit < 32; bit += 1) out = out * 2 + ((set >>> bit) & 1);
+  for (let bit = 0; bit < bits; bit += 1) out = (out << 1) | ((set >>> bit) & 1);
   return out;
 };
 

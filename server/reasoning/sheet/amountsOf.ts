@@ -1,11 +1,10 @@
 import type { Amounts, Range } from '../types.js';
 import type { Book } from '../book/book.js';
+import { compare } from '../book/compare.js';
 import { sure } from '../book/sure.js';
 import type { Assessment } from './assess.js';
 
 const NOTHING: Range = { low: 0, high: 0 };
-
-const compare = (a: string, b: string): number => (a < b ? -1 : Number(a > b));
 
 const add = (a: Range, b: Range): Range => ({ low: a.low + b.low, high: a.high + b.high });
 

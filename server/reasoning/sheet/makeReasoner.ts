@@ -20,7 +20,10 @@ export interface Reasoner {
   readonly bench: (input: BenchInput) => Bench;
 }
 
-/** A reasoner over a checked catalogue. Reads the tables once; keeps no state between sheets. */
+/**
+ * A reasoner over a checked catalogue. Reads the tables once. What it remembers between sheets is only
+ * choices already worked out, which would come out the same again.
+ */
 export const makeReasoner = (catalogue: Catalogue): Reasoner => {
   const book = makeBook(catalogue);
   return {

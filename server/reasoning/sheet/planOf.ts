@@ -1,25 +1,33 @@
 import type { Pass, Plan, Route } from '../types.js';
 import type { Book } from '../book/book.js';
+import { compare } from '../book/compare.js';
 import { sure } from '../book/sure.js';
 import type { Candidate } from '../routes/candidate.js';
 import type { Task } from '../routes/candidates.js';
 import type { Assessment } from './assess.js';
 
 /** The plan in ids: agents taken, and the route of every mix on every surface, in working order. */
-export const planOf = (book: Book, assessed: Assessment): Plan => ({
-  agents: agentIds(book, assessed.plan.agents),
-  routes: assessed.tasks
-    .map((task, index) => routeOf(book, task, assessed.choices[index]))
-    .sort(
-      (a, b) =>
-        turnOf(book, a) - turnOf(book, b) ||
-        compare(a.surface, b.surface) ||
-        stageOf(book, a) - stageOf(book, b) ||
-        compare(a.mix, b.mix),
-    ),
-  hazard: assessed.plan.hazard,
-  chosenFrom: assessed.plan.chosenFrom.toString(),
-});
+export const planOf = (book: Book, assessed: Assessment): Plan => {
+  const whenStuck = stuckRules(assessed);
+  return {
+    agents: agentIds(book, assessed.plan.agents),
+    routes: assessed.tasks
+      .map((task, index) => routeOf(book, task, assessed.choices[index], whenStuck))
+      .sort(
+        (a, b) =>
+          turnOf(book, a) - turnOf(book, b) ||
+          compare(a.surface, b.surface) ||
+          stageOf(book, a) - stageOf(book, b) ||
+          compare(a.mix, b.mix),
+      ),
+    hazard: assessed.plan.hazard,
+    chosenFrom: assessed.plan.chosenFrom.toString(),
+  };
+};
+
+/** Rules that hold because something is stuck. */
+const stuckRules = ({ held }: Assessment): readonly string[] =>
+  held.rules.filter(({ rule }) => rule.when.includes('state.stuck')).map(({ rule }) => rule.id);
 
 const LAST = 1000;
 
@@ -32,8 +40,6 @@ const stageOf = (book: Book, route: Route): number => {
   return book.agents[book.agentIndex.get(first) ?? -1]?.stage ?? 0;
 };
 
-const compare = (a: string, b: string): number => (a < b ? -1 : Number(a > b));
-
 /** Ids of a set of agents in working order: oil before spirit before soap. */
 const agentIds = (book: Book, set: number): readonly string[] =>
   book.agents
@@ -41,23 +47,24 @@ const agentIds = (book: Book, set: number): readonly string[] =>
     .sort((a, b) => a.stage - b.stage)
     .map((agent) => agent.id);
 
-const routeOf = (book: Book, task: Task, choice: Candidate | undefined): Route => {
+const routeOf = (
+  book: Book,
+  task: Task,
+  choice: Candidate | undefined,
+  whenStuck: readonly string[],
+): Route => {
   const common = { surface: task.surfaceId, mix: task.mix.id };
   const rows = [
     `surface.${task.surfaceId}`,
     ...task.mix.parts.map((part) => `ink.${part.ink}`),
     ...task.mix.additives.map((dose) => `additive.${dose.additive}`),
-  ].filter((row) => isRow(book, row));
+  ].filter((row) => book.tagsOf.has(row));
   if (choice !== undefined) {
     return {
       ...common,
       passes: passesOf(book, task, choice),
       band: choice.band,
-      because: [
-        ...rows,
-        ...agentIds(book, choice.agents).map((agent) => `pair.${task.surfaceId}.${agent}`),
-        `band.band-${String(choice.band)}`,
-      ],
+      because: [...rows, ...pairsOf(book, task, choice), `band.band-${String(choice.band)}`],
     };
   }
   if (task.stuck !== undefined) {
@@ -66,7 +73,7 @@ const routeOf = (book: Book, task: Task, choice: Candidate | undefined): Route =
       ...common,
       passes: [],
       band: task.band,
-      because: [...rows, 'somebody-stuck'],
+      because: [...rows, ...(wouldDo === undefined ? whenStuck : pairsOf(book, task, wouldDo))],
       stuck: task.stuck,
       ...(wouldDo === undefined ? {} : { wouldDo: agentIds(book, wouldDo.agents) }),
     };
@@ -75,11 +82,8 @@ const routeOf = (book: Book, task: Task, choice: Candidate | undefined): Route =
   return { ...common, passes: [...scraped, { do: 'last' }], band: 0, because: rows };
 };
 
-const isRow = (book: Book, row: string): boolean => {
-  const [kind = '', id = ''] = row.split('.');
-  if (kind === 'ink') return book.inks.has(id);
-  return kind === 'additive' ? book.additives.has(id) : book.surfaces.has(id);
-};
+const pairsOf = (book: Book, task: Task, { agents }: Candidate): readonly string[] =>
+  agentIds(book, agents).map((agent) => `pair.${task.surfaceId}.${agent}`);
 
 const passesOf = (book: Book, task: Task, choice: Candidate): readonly Pass[] => {
   const { surface, mix } = task;
