@@ -14,16 +14,27 @@ export interface RegionNumbersView {
   readonly region: string;
   readonly emergency: readonly NumberView[];
   readonly poison: readonly NumberView[];
+  /** Those of them to ring first, as the region's own words name them: no police, no text lines. */
+  readonly ringFirst: readonly NumberView[];
+  readonly poisonFirst: readonly NumberView[];
+  /** The region's words where they name no poison number; empty where they do. */
+  readonly poisonElse: string;
   readonly checkedOn: string;
   readonly checkedIn: string;
 }
 
 /** The numbers of a region as they are shown; digits become a link that rings them. */
 export function regionNumbers(region: Region): RegionNumbersView {
+  const emergency = region.emergency.map(numberView);
+  const poison = region.poison.map(numberView);
+  const poisonFirst = poison.filter(({ number }) => region.poisonCall.includes(number));
   return {
     region: region.name,
-    emergency: region.emergency.map(numberView),
-    poison: region.poison.map(numberView),
+    emergency,
+    poison,
+    ringFirst: emergency.filter(({ number }) => region.call.includes(number)),
+    poisonFirst,
+    poisonElse: poisonFirst.length > 0 ? '' : region.poisonCall,
     checkedOn: longDate(region.checkedOn),
     checkedIn: inside(region.checkedIn).replace(/\.$/, ''),
   };

@@ -30,6 +30,19 @@ describe('help now', () => {
     expect(html).not.toMatch(/\{\w+\}|href="tel:"/);
   });
 
+  it('asks to ring neither the police nor a line for text, and no line of another state', () => {
+    const first = (region: string) => view(region).numbers.ringFirst.map((one) => one.number);
+    expect(first('de')).toEqual(['112']);
+    expect(first('fr')).toEqual(['112']);
+    expect(first('au')).toEqual(['000']);
+    expect(first('uk')).toEqual(['999', '112']);
+    for (const { id } of catalogue.regions) expect(first(id), id).not.toEqual([]);
+    const { poisonFirst, poisonElse } = view('de').numbers;
+    expect(poisonFirst).toEqual([]);
+    expect(poisonElse).toContain('your state');
+    expect(view('us').numbers.poisonElse).toBe('');
+  });
+
   it('rings a number by its digits alone, and only where there are digits', () => {
     const [poison] = view('us').numbers.poison;
     expect(poison?.href).toBe('tel:18002221222');
