@@ -1,5 +1,7 @@
 /** The front door of reasoning: the only file of it that others may import. */
 export * from './types.js';
+export { compare } from './book/compare.js';
+export { largestOf } from './book/largestOf.js';
 export { type Reasoner, makeReasoner } from './sheet/makeReasoner.js';
 export { flammableClass } from './hazard/flammableClass.js';
 export { dryingClass, mayRagsSelfHeat } from './rags/dryingClass.js';

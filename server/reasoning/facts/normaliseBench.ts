@@ -1,6 +1,7 @@
 import type { Bench, BenchInput, Bottle, Mix, MixInput, PeopleInput } from '../types.js';
 import { type Book, resolveId } from '../book/book.js';
 import { compare } from '../book/compare.js';
+import { largestOf } from '../book/largestOf.js';
 
 type Part = Mix['parts'][number];
 type Dose = Mix['additives'][number];
@@ -169,19 +170,3 @@ const filledUp = (book: Book, parts: readonly LoosePart[]): readonly LoosePart[]
 };
 
 const tenths = (share: number): number => Math.round(share * 10) / 10;
-
-/** One row a key; named twice, the larger figure stands. */
-const largestOf = <T>(
-  rows: readonly T[],
-  keyOf: (row: T) => string,
-  figureOf: (row: T) => number | undefined,
-): T[] => {
-  const largest = new Map<string, T>();
-  for (const row of rows) {
-    const seen = largest.get(keyOf(row));
-    if (seen === undefined || (figureOf(row) ?? -1) > (figureOf(seen) ?? -1)) {
-      largest.set(keyOf(row), row);
-    }
-  }
-  return [...largest.values()];
-};

@@ -1,4 +1,4 @@
-import type { BenchInput, MixInput } from '../../reasoning/index.js';
+import { type BenchInput, type MixInput, compare, largestOf } from '../../reasoning/index.js';
 
 /**
  * The bench with every list sorted and each thing once, so that equal benches
@@ -29,12 +29,21 @@ function canonicalMix(mix: MixInput): MixInput {
 
 /** Parts of a mix, each ink once, the larger share of it, sorted by ink. */
 export const mergedParts = (parts: MixInput['parts']): MixInput['parts'] =>
-  largestOf(parts, (part) => [part.ink, part.share]);
+  largestOf(
+    parts,
+    (part) => part.ink,
+    (part) => part.share,
+  ).sort((one, other) => compare(one.ink, other.ink));
 
 /** Additives of a mix, each once, the larger percent of it, sorted. */
 export const mergedAdditives = (
   additives: NonNullable<MixInput['additives']>,
-): NonNullable<MixInput['additives']> => largestOf(additives, (one) => [one.additive, one.percent]);
+): NonNullable<MixInput['additives']> =>
+  largestOf(
+    additives,
+    (one) => one.additive,
+    (one) => one.percent,
+  ).sort((one, other) => compare(one.additive, other.additive));
 
 const sortedIds = (ids: readonly string[]): readonly string[] =>
   ids.length < 2 ? ids : [...new Set(ids)].sort();
@@ -48,30 +57,9 @@ function eachOnce<T>(
   const byKey = new Map(many.map((one) => [key(one).join(' '), one]));
   return [...byKey.values()].sort((one, other) => {
     const [[a, x], [b, y]] = [key(one), key(other)];
-    return a === b ? (x ?? -1) - (y ?? -1) : inOrder(a, b);
+    return a === b ? (x ?? -1) - (y ?? -1) : compare(a, b);
   });
 }
 
-/** Each thing once, with its largest figure; a figure that could not be read counts as the largest. */
-function largestOf<T>(
-  many: readonly T[],
-  key: (one: T) => readonly [string, number | undefined],
-): readonly T[] {
-  if (many.length < 2) return many;
-  const size = (one: T): number => {
-    const much = key(one)[1] ?? -1;
-    return Number.isNaN(much) ? Infinity : much;
-  };
-  const largest = new Map<string, T>();
-  for (const one of many) {
-    const [id] = key(one);
-    const seen = largest.get(id);
-    if (seen === undefined || size(one) > size(seen)) largest.set(id, one);
-  }
-  return [...largest].sort(([a], [b]) => inOrder(a, b)).map(([, one]) => one);
-}
-
 const byText = (one: MixInput, other: MixInput): number =>
-  inOrder(JSON.stringify(one), JSON.stringify(other));
-
-const inOrder = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
+  compare(JSON.stringify(one), JSON.stringify(other));
