@@ -13,20 +13,8 @@ import {
 } from '../../server/reasoning/index.js';
 import { wearMinutes } from '../../server/reasoning/gloves/glovesThatHold.js';
 import { catalogue } from '../support/rules.js';
-
-/** What a case of one kind is given, and what the project then answers. */
-interface Check<Given> {
-  readonly given: z.ZodType<Given>;
-  readonly answer: (given: Given) => unknown;
-}
-
-const aCheck = <Given>(
-  given: z.ZodType<Given>,
-  answer: (given: Given) => unknown,
-): Check<Given> => ({
-  given,
-  answer,
-});
+import { aCheck } from './aCheck.js';
+import { airChecks } from './airChecks.js';
 
 /** The row of a table by id; a case about no row fails. */
 const rowOf = <Row extends { readonly id: string }>(rows: readonly Row[], id: string): Row => {
@@ -149,6 +137,9 @@ export const checks = {
   ),
   region: aCheck(z.strictObject({ region: Id }), ({ region }) => regionOf(region)),
   'first aid': aCheck(z.strictObject({ row: Id }), ({ row }) => rowOf(catalogue.firstAid, row)),
+
+  /* Air and vapour */
+  ...airChecks,
 
   /* What lines say */
   line: aCheck(z.strictObject({ line: Id }), ({ line }) => rowOf(catalogue.lines, line)),

@@ -22,7 +22,7 @@ const PlainCase = z.strictObject({
   ...cited,
   check: z.enum(Object.keys(checks) as [keyof typeof checks]),
   given: z.record(z.string(), z.unknown()),
-  /** `{ atLeast }`, `{ atMost }`, `{ about, within }`, `{ matching }`, `{ including }` or the answer itself. */
+  /** `{ atLeast }`, `{ atMost }`, `{ about, within }`, `{ about, withinShare }`, `{ matching }`, `{ including }` or the answer itself. */
   expect: z.unknown(),
 });
 
@@ -100,6 +100,7 @@ const Matcher = z.union([
   z.strictObject({ atLeast: z.number() }),
   z.strictObject({ atMost: z.number() }),
   z.strictObject({ about: z.number(), within: z.number() }),
+  z.strictObject({ about: z.number(), withinShare: z.number() }),
   z.strictObject({ matching: z.string() }),
   z.strictObject({ including: z.array(z.unknown()) }),
 ]);
@@ -108,7 +109,8 @@ function matching(matcher: z.infer<typeof Matcher>): unknown {
   if ('matching' in matcher) return expect.stringMatching(new RegExp(matcher.matching, 'i'));
   if ('including' in matcher) return expect.arrayContaining(matcher.including.map(wanted));
   if ('about' in matcher) {
-    const { about, within } = matcher;
+    const { about } = matcher;
+    const within = 'within' in matcher ? matcher.within : matcher.withinShare * Math.abs(about);
     return aNumber(`${about} within ${within}`, (found) => Math.abs(found - about) <= within);
   }
   if ('atLeast' in matcher)
