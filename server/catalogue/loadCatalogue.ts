@@ -1,6 +1,7 @@
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { Catalogue } from '../reasoning/index.js';
+import { checkAiring } from './checks/airing.js';
 import { checkApart } from './checks/apart.js';
 import { checkBands } from './checks/bands.js';
 import { checkHazardCodes } from './checks/hazardCodes.js';
@@ -26,6 +27,7 @@ const CHECKS = [
   checkPairs,
   checkLevels,
   checkBands,
+  checkAiring,
   checkHazardCodes,
   checkLines,
   checkSdsSections,
@@ -73,6 +75,15 @@ function asCatalogue(tables: Tables): Catalogue | undefined {
       schemes: rowsOf(tables.dryingSchemes),
       oils: rowsOf(tables.oils),
       ...oilFigures.row,
+    },
+    air: {
+      situations: rowsOf(tables.airSituations),
+      figures: rowsOf(tables.airFigures),
+      cautions: rowsOf(tables.airCautions),
+    },
+    hydrocarbons: {
+      columns: rowsOf(tables.hydrocarbonColumns),
+      groups: rowsOf(tables.hydrocarbonGroups),
     },
     sds: { sections: rowsOf(tables.sdsSections), ...sdsFigures.row },
     gloves: {

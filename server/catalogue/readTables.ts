@@ -3,9 +3,11 @@ import { join } from 'node:path';
 import { z } from 'zod';
 import type { Region } from '../reasoning/index.js';
 import type { Reader, Table } from './reader.js';
+import { AirCautionRow, AirFigureRow, AirSituationRow } from './schemas/air.js';
 import { AgentRow, HazardCodeRow, SubstanceRow } from './schemas/agents.js';
 import { UsualBenchRow } from './schemas/bench.js';
 import * as gloves from './schemas/gloves.js';
+import { HydrocarbonColumnRow, HydrocarbonGroupRow } from './schemas/hydrocarbons.js';
 import { AdditiveRow, InkRow, MarkRow } from './schemas/inks.js';
 import { DryingSchemeRow, OilFigures, OilRow } from './schemas/oils.js';
 import * as precautions from './schemas/precautions.js';
@@ -42,6 +44,8 @@ export function readTables(reader: Reader, dir: string) {
     regions: readRegions(reader, dir),
     ...readGloves(reader),
     ...readOils(reader),
+    ...readAiring(reader),
+    ...readHydrocarbons(reader),
     ...readSdsSections(reader),
     ...readPrecautions(reader),
     ...readNeverTogether(reader),
@@ -66,6 +70,26 @@ function readOils(reader: Reader) {
     dryingSchemes: reader.list(file, ['schemes'], DryingSchemeRow),
     oils: reader.list(file, ['oils'], OilRow),
     oilFigures: reader.one(file, [], OilFigures, figures),
+  };
+}
+
+function readAiring(reader: Reader) {
+  const file = reader.open('airing.yaml');
+  const top = without(file.value, ['situations', 'figures', 'cautions']);
+  reader.one(file, [], z.strictObject({}), top);
+  return {
+    airSituations: reader.list(file, ['situations'], AirSituationRow),
+    airFigures: reader.list(file, ['figures'], AirFigureRow),
+    airCautions: reader.list(file, ['cautions'], AirCautionRow),
+  };
+}
+
+function readHydrocarbons(reader: Reader) {
+  const file = reader.open('hydrocarbon-groups.yaml');
+  reader.one(file, [], z.strictObject({}), without(file.value, ['columns', 'groups']));
+  return {
+    hydrocarbonColumns: reader.list(file, ['columns'], HydrocarbonColumnRow),
+    hydrocarbonGroups: reader.list(file, ['groups'], HydrocarbonGroupRow),
   };
 }
 

@@ -2,11 +2,16 @@ import type { Catalogue, How } from '../reasoning/index.js';
 
 /** How many rows each table has, and how many of them were read, recalled or are common practice. */
 export function reportTables(catalogue: Catalogue): string {
-  const { gloves, oils, sds, bandRules, ragsFor, ...lists } = catalogue;
+  const { gloves, oils, air, hydrocarbons, sds, bandRules, ragsFor, ...lists } = catalogue;
   const tables: Readonly<Record<string, readonly object[]>> = {
     ...lists,
     oils: oils.oils,
     'oils: schemes': oils.schemes,
+    'air: situations': air.situations,
+    'air: figures': air.figures,
+    'air: cautions': air.cautions,
+    'hydrocarbons: columns': hydrocarbons.columns,
+    'hydrocarbons: groups': hydrocarbons.groups,
     'sds sections': sds.sections,
     'gloves: materials': gloves.materials,
     'gloves: chart': gloves.chart,

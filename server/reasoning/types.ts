@@ -228,6 +228,8 @@ export interface Substance extends Row {
   readonly name: string;
   readonly cas?: string | undefined;
   readonly kind: string;
+  /** Of many substances; counted as one, by the figures printed for the whole. */
+  readonly isMixture?: boolean | undefined;
   readonly molarMassGMol?: number | undefined;
   readonly densityGMl?: number | undefined;
   /** Lowest published closed-cup flash point; absent when it has none. */
@@ -436,6 +438,8 @@ export interface Region extends Row {
     readonly figure: string;
     readonly how: How;
   }[];
+  /** Regions whose limits hold here too (a member state and its union). */
+  readonly limitsOf?: readonly string[] | undefined;
   /** Solvent wipes may be kept this long, where a rule says so. */
   readonly wipes?:
     | {
@@ -492,6 +496,108 @@ export interface OilRules {
   readonly oils: readonly Oil[];
 }
 
+/** A guess with its ends: `counted` is what the model counts with, on the careful side of the middle. */
+export interface Guess {
+  readonly low: number;
+  readonly counted: number;
+  readonly high: number;
+}
+
+/** What a level of the air scale gives a room that nobody has measured. */
+export interface AirSituation extends Row {
+  /** Whole changes of the room's air in an hour. */
+  readonly airChangesPerHour: Guess;
+  /** Mixing factor, 1 and more: by how much the air must exceed that of a perfectly mixed room. */
+  readonly mixingFactor: Guess;
+  /** Share of the vapour that is caught where it arises and never reaches the room. */
+  readonly captured: Guess;
+}
+
+/** Figures of the air model, each a row of airing.yaml. */
+export const AIR_FIGURES = [
+  'temperature-c',
+  'near-radius-m',
+  'near-air-speed-m-min',
+  'film-thickness-mm',
+  'water-transfer-m-s',
+  'evaporation-factor',
+  'use-minutes',
+  'longest-airing-min',
+  'target-share',
+  'most-share',
+  'most-share-of-lel',
+  'excursion-factor',
+  'short-term-min',
+  'shift-hours',
+] as const;
+export type AirFigureId = (typeof AIR_FIGURES)[number];
+
+export interface AirFigure extends Row {
+  readonly name: string;
+  readonly value: number;
+  readonly unit: string;
+}
+
+/** What may have to be said beside an estimate, each a row of airing.yaml. */
+export const AIR_CAUTIONS = [
+  'estimate',
+  'guessed-air',
+  'air-not-said',
+  'no-size',
+  'over-limit',
+  'near-limit',
+  'over-lel',
+  'no-fan',
+  'never-clears',
+  'saturated',
+  'unknown',
+  'no-limit',
+  'no-figures',
+  'no-vapour',
+  'mixture',
+  'lower-elsewhere',
+  'bottle-limit',
+  'starts-late',
+  'long-shift',
+] as const;
+export type AirCautionId = (typeof AIR_CAUTIONS)[number];
+
+/** Something that must be said beside an estimate; {placeholders} are filled by words/. */
+export interface AirCaution extends Row {
+  readonly words: string;
+}
+
+export interface AirRules {
+  readonly situations: readonly AirSituation[];
+  readonly figures: readonly AirFigure[];
+  readonly cautions: readonly AirCaution[];
+}
+
+/** From this limit on (mg/m3) a column rounds to the nearest multiple of so much. */
+export interface RoundingStep {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** A published set of group values; the values of two sets are never mixed. */
+export interface HydrocarbonColumn extends Row {
+  readonly name: string;
+  /** Smallest first; absent where the rule is not known. */
+  readonly rounding?: readonly RoundingStep[] | undefined;
+}
+
+/** What one column allows of one group of hydrocarbons. */
+export interface HydrocarbonGroup extends Row {
+  readonly column: string;
+  readonly name: string;
+  readonly limitMgM3: number;
+}
+
+export interface HydrocarbonRules {
+  readonly columns: readonly HydrocarbonColumn[];
+  readonly groups: readonly HydrocarbonGroup[];
+}
+
 /** A section of the safety data sheet and what is found there. */
 export interface SdsSection extends Row {
   readonly section: number;
@@ -523,6 +629,8 @@ export interface Catalogue {
   readonly substances: readonly Substance[];
   readonly hazardCodes: readonly HazardCode[];
   readonly oils: OilRules;
+  readonly air: AirRules;
+  readonly hydrocarbons: HydrocarbonRules;
   readonly sds: SdsRules;
   readonly gloves: GloveRules;
   readonly equipment: readonly Equipment[];
@@ -620,6 +728,146 @@ export interface Mix {
   readonly additives: readonly { readonly additive: string; readonly percent?: number }[];
   readonly dried: boolean;
   readonly on?: readonly string[];
+}
+
+/* --------------------------------------------------------------------- air */
+
+/** Liquid put out in a room. Exactly one of agent and substance is said; both may be unknown. */
+export interface AirUse {
+  readonly agent?: string | undefined;
+  readonly substance?: string | undefined;
+  readonly ml: number;
+  /** Minutes after the beginning; absent: at the beginning. */
+  readonly startMin?: number | undefined;
+  /**
+   * The vapour comes off evenly over so many minutes. Absent: a wiped film that dies away, quick at
+   * first.
+   */
+  readonly minutes?: number | undefined;
+  /** Share of the liquid that evaporates, 0 to 1; absent: all of it. */
+  readonly evaporates?: number | undefined;
+  /** What has not evaporated by the end of the use goes under a lid with its rags. */
+  readonly lidded?: boolean | undefined;
+}
+
+export interface AirInput {
+  readonly region?: string | undefined;
+  readonly room: Room;
+  readonly uses: readonly AirUse[];
+  readonly bottles?: readonly Bottle[] | undefined;
+  /** Length of the curve; absent: until the room is aired, at most a day. */
+  readonly horizonMin?: number | undefined;
+  readonly zones?: 1 | 2 | undefined;
+  /** Hours that somebody works here in a day; absent: 8. Longer shifts lower the long-term limits. */
+  readonly shiftHours?: number | undefined;
+}
+
+/** The room as the model counts with it. */
+export interface AirRoom {
+  readonly volumeM3: number;
+  /** Row of airing.yaml; absent where the air was measured. */
+  readonly situation?: string;
+  /** Air that really moves, cubic metres an hour. */
+  readonly airM3PerHour: number;
+  readonly airChangesPerHour: number;
+  readonly mixingFactor: number;
+  readonly captured: number;
+  readonly temperatureC: number;
+  /** Of the air round the bench; absent with one zone. */
+  readonly nearVolumeM3?: number;
+  /** Air exchanged between bench and room, cubic metres a minute; absent with one zone. */
+  readonly exchangeM3PerMin?: number;
+}
+
+/** One published limit beside what the model expects. Lowest limit first. */
+export interface AirShare {
+  /** Row of substances.yaml. */
+  readonly substance: string;
+  /** Who set it ("NIOSH REL"), and where it holds. */
+  readonly limit: string;
+  readonly region: string;
+  /** `excursion`: no short-term limit is printed, so some multiple of the long-term one. */
+  readonly kind: 'long-term' | 'short-term' | 'ceiling' | 'excursion';
+  /** What is expected over the limit. */
+  readonly of: number;
+  /** The limit that was counted with, after any longer shift. */
+  readonly limitMgM3: number;
+  /** As its table prints it. */
+  readonly printed: { readonly mgM3?: number; readonly ppm?: number };
+  /** Molar mass that turned ppm into mg/m3, where the table prints ppm only. */
+  readonly molarMassGMol?: number;
+  /** It holds in the room's region, or the region has none of its own. */
+  readonly applies: boolean;
+  readonly how: How;
+  readonly source: string;
+}
+
+/** Least and most over all that was guessed; an end that is not there: never. */
+export interface AirRange {
+  readonly low?: number;
+  readonly high?: number;
+}
+
+export interface AirSaid {
+  readonly id: AirCautionId;
+  readonly values: Readonly<Record<string, Value>>;
+}
+
+/** What the model expects in the air at the bench (near) and in the rest of the room (far). */
+export interface AirAnswer {
+  readonly region: string;
+  readonly room: AirRoom;
+  readonly zones: 1 | 2;
+  readonly horizonMin: number;
+  /** When the last use ends. */
+  readonly endMin: number;
+  readonly series: readonly {
+    readonly min: number;
+    readonly farMgM3: number;
+    readonly nearMgM3: number;
+  }[];
+  /** At the bench, all substances together. */
+  readonly peakMgM3: number;
+  readonly peakPpm: number;
+  readonly peakAtMin: number;
+  readonly worst15MinMgM3: number;
+  readonly average8hMgM3: number;
+  readonly shares: readonly AirShare[];
+  /** Worst of the three below; 1 is the limit. */
+  readonly combinedShare: number;
+  /** Summed over substances, each over its lowest limit that applies. */
+  readonly combined: {
+    readonly longTerm: number;
+    readonly shortTerm: number;
+    readonly ceiling: number;
+  };
+  readonly shareOfLel: number;
+  /** From the end of the last use until below the target share, and for good; absent: never. */
+  readonly airOutMin?: number;
+  /** Over all uses of one agent or substance, timed as they are; absent: any amount. */
+  readonly mostMl: readonly {
+    /** What was typed, where no table knows it. */
+    readonly agent?: string;
+    readonly substance: string;
+    readonly saidMl: number;
+    readonly ml?: number;
+    /** The same at the worst end of all that was guessed. */
+    readonly carefulMl?: number;
+  }[];
+  /** Smallest flow of the whole room that keeps all limits; absent: none does. */
+  readonly fanNeededM3PerHour?: number;
+  readonly ranges: Readonly<
+    Record<
+      | 'peakMgM3'
+      | 'worst15MinMgM3'
+      | 'average8hMgM3'
+      | 'combinedShare'
+      | 'shareOfLel'
+      | 'airOutMin',
+      AirRange
+    >
+  >;
+  readonly cautions: readonly AirSaid[];
 }
 
 /* ------------------------------------------------------------------- sheet */
@@ -721,6 +969,10 @@ export interface Swap {
   }[];
   /** Agents no longer needed. */
   readonly sparesAgents: readonly string[];
+  /** Millilitres of each agent that gives off vapour, at most, that are not put out. */
+  readonly sparesMl: readonly { readonly agent: string; readonly ml: number }[];
+  /** Minutes of airing that are spared, where the room is known; absent: none, or nobody knows. */
+  readonly sparesAirOutMin?: number;
 }
 
 /** A line of the sheet before it is put into words. */
@@ -754,5 +1006,7 @@ export interface Sheet {
   readonly flags: readonly Flag[];
   readonly swaps: readonly Swap[];
   readonly amounts: Amounts;
+  /** Vapour in the room; absent where its size was not said, or nothing gives off any. */
+  readonly air?: AirAnswer;
   readonly lines: readonly SheetLine[];
 }

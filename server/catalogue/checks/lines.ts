@@ -64,5 +64,8 @@ const IN_LINES = [
     'items',
     'rags',
     'codes',
+    'airing',
+    'flow',
+    'most',
   ],
 ];

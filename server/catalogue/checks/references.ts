@@ -66,10 +66,14 @@ export function checkReferences(checking: Checking): void {
       expect(at, ['limits', place, 'region'], limit.region, region);
     });
   }
+  for (const at of tables.hydrocarbonGroups.rows) {
+    expect(at, ['column'], at.row.column, known('a column id', tables.hydrocarbonColumns));
+  }
   for (const at of tables.rules.rows) {
     expectAll(at, ['streams'], at.row.streams, known('a stream id', tables.streams));
   }
   for (const at of tables.regions.rows) {
+    expectAll(at, ['limitsOf'], at.row.limitsOf, region);
     at.row.wasteCodes.forEach((code, place) => {
       expectAll(at, ['wasteCodes', place, 'for'], code.for, {
         what: 'a stream id, used-solvent, ink or wash-water',

@@ -55,6 +55,7 @@ export const SubstanceRow: z.ZodType<Substance> = z.strictObject({
     })
     .optional(),
   kind: Text,
+  isMixture: z.boolean().optional(),
   molarMassGMol: Amount.optional(),
   densityGMl: Amount.optional(),
   flashPointC: z.number().optional(),

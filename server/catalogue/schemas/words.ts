@@ -61,6 +61,7 @@ export const RegionRow: z.ZodType<Region> = z.strictObject({
     }),
   ),
   standards: z.array(z.strictObject({ title: Text, clause: Text, figure: Text, how: HowKnown })),
+  limitsOf: Ids.optional(),
   wipes: z
     .strictObject({
       days: z.number().positive(),

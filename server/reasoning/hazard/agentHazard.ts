@@ -1,4 +1,5 @@
 import type { BandRules, Bottle, Substance } from '../types.js';
+import { saturatedMgM3, saturatedPpm } from '../sums/convert.js';
 import { flammableClass } from './flammableClass.js';
 
 /** What an agent's published facts come to. */
@@ -28,9 +29,8 @@ export interface HazardFacts {
   readonly hasOwnFlashPoint: boolean;
 }
 
-const ROOM_K = 293.15;
-const GAS_CONSTANT = 8.314462618;
-const ATMOSPHERE_PA = 101_325;
+/** The temperature that the tables' vapour pressures stand for, C. */
+const TABLE_C = 20;
 
 /** Facts of a substance; a bottle's data sheet replaces what it states. */
 export const hazardFacts = (substance: Substance, bottle?: Bottle): HazardFacts => {
@@ -55,12 +55,12 @@ export const hazardFacts = (substance: Substance, bottle?: Bottle): HazardFacts 
  */
 export const vapourRatio = (facts: HazardFacts): number | undefined => {
   const pressure = facts.vapourPressurePa ?? 0;
-  const saturatedPpm = (pressure / ATMOSPHERE_PA) * 1e6;
-  const ratios = facts.longTermPpm.map((limit) => saturatedPpm / limit);
+  const ppm = saturatedPpm(pressure);
+  const ratios = facts.longTermPpm.map((limit) => ppm / limit);
   const { molarMassGMol } = facts;
   if (molarMassGMol !== undefined) {
-    const saturatedMgM3 = ((pressure * molarMassGMol) / (GAS_CONSTANT * ROOM_K)) * 1e3;
-    ratios.push(...facts.longTermMgM3.map((limit) => saturatedMgM3 / limit));
+    const mgM3 = saturatedMgM3(pressure, molarMassGMol, TABLE_C);
+    ratios.push(...facts.longTermMgM3.map((limit) => mgM3 / limit));
   }
   return ratios.length === 0 ? undefined : Math.max(...ratios);
 };
