@@ -1,4 +1,7 @@
 import type { Catalogue, Range, Region, ScaleId, SheetLine } from '../reasoning/index.js';
+import { makeAirWords, type AirWords } from './air.js';
+import { makeAirFigures, type AirFigureWords } from './airFigures.js';
+import { airingText } from './airing.js';
 import { amountText, type AmountKind } from './amounts.js';
 import { makeLines, type LineWords } from './lines.js';
 import type { Messages } from './messages.js';
@@ -8,6 +11,7 @@ import { makeRegions, type RegionWords } from './regions.js';
 import { rowTexts, type RowText } from './rows.js';
 import { makeSayings, type Sayings } from './sayings.js';
 
+export { airingClock } from './airing.js';
 export { inside, joined, opening } from './joined.js';
 export { longDate } from './longDate.js';
 export { makeMessages, type Messages } from './messages.js';
@@ -15,7 +19,7 @@ export type { FirstAidWords } from './regions.js';
 export type { RowText } from './rows.js';
 
 /** Everything of a sheet that people read, from the tables. Ids in, words out. */
-export interface Words extends PassWords, RegionWords, Sayings {
+export interface Words extends AirFigureWords, AirWords, PassWords, RegionWords, Sayings {
   /** The label of a row; what was typed when no table knows it. */
   readonly name: (kind: NameKind, id: string) => string;
   readonly short: (kind: NameKind, id: string) => string;
@@ -23,6 +27,8 @@ export interface Words extends PassWords, RegionWords, Sayings {
   /** Words of the interface, by key. */
   readonly message: Messages;
   readonly level: (scale: ScaleId, levelId: string) => string;
+  /** An airing time in minutes, rounded up. */
+  readonly airing: (minutes: number) => string;
   readonly amount: (range: Range, kind: AmountKind, regionId: string) => string;
   /** What a rag stream is called, what it goes into and when that is emptied. */
   readonly stream: (streamId: string) => StreamWords;
@@ -59,7 +65,7 @@ export function makeWords(catalogue: Catalogue, messages: Messages): Words {
   const stops = new Map(catalogue.neverTogether.map((row) => [row.id, row.words]));
   const texts = rowTexts(catalogue, names, messages);
   const list = [...texts.values()];
-  const line = makeLines(catalogue, { names, passWords, anyLevel, regionOf });
+  const line = makeLines(catalogue, { names, passWords, anyLevel, regionOf, messages });
   return {
     name: names.name,
     short: names.short,
@@ -68,7 +74,10 @@ export function makeWords(catalogue: Catalogue, messages: Messages): Words {
     level,
     ...passWords,
     ...makeRegions(catalogue, regionOf),
+    ...makeAirWords(catalogue, names, anyLevel),
+    ...makeAirFigures(messages, regionOf),
     ...makeSayings({ names, level, messages, fillLine: (text) => line(text, ELSEWHERE) }),
+    airing: (minutes) => airingText(minutes, messages),
     amount: (range, kind, regionId) => amountText(range, kind, regionOf(regionId).units),
     stream: (streamId) => {
       const { name = streamId, container = '', emptied = '' } = streams.get(streamId) ?? {};

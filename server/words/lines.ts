@@ -1,8 +1,10 @@
 import type { Catalogue, Range, Region, SheetLine, Value } from '../reasoning/index.js';
+import { airingText, flowText, mostText } from './airing.js';
 import { amountText, rangeText } from './amounts.js';
 import { fill, makeTemplate, type Place } from './fill.js';
 import { inside, joined, opening, sentence } from './joined.js';
 import { longDate } from './longDate.js';
+import type { Messages } from './messages.js';
 import { NAME_KINDS, type NameKind, type Names } from './names.js';
 import type { PassWords } from './passes.js';
 import { regionText } from './regions.js';
@@ -19,6 +21,7 @@ interface Filling {
   readonly passWords: PassWords;
   readonly anyLevel: (levelId: string) => string | undefined;
   readonly regionOf: (regionId: string) => Region;
+  readonly messages: Messages;
 }
 
 /** What a placeholder's ids name: {surface} and {surfaces} both name surfaces. */
@@ -82,7 +85,7 @@ function howWords({ values }: LineToSay, passWords: PassWords): string {
 
 function valueText(key: string, value: Value, region: Region, filling: Filling): string {
   if (typeof value === 'string') return nameText(key, value, filling);
-  if (typeof value === 'number') return rangeWords(key, { low: value, high: value }, region);
+  if (typeof value === 'number') return numberWords(key, value, region, filling);
   if (isRange(value)) return rangeWords(key, value, region);
   const named = value.map((id) => nameText(key, id, filling));
   const between = BETWEEN.get(key);
@@ -90,6 +93,20 @@ function valueText(key: string, value: Value, region: Region, filling: Filling):
 }
 
 const isRange = (value: Range | readonly string[]): value is Range => 'low' in value;
+
+/** A number by what it counts; the air model's are rounded against the reader. */
+function numberWords(key: string, value: number, region: Region, { messages }: Filling): string {
+  switch (key) {
+    case 'airing':
+      return airingText(value, messages);
+    case 'most':
+      return mostText(value, region.units);
+    case 'flow':
+      return flowText(value, region.units, messages);
+    default:
+      return rangeWords(key, { low: value, high: value }, region);
+  }
+}
 
 const rangeWords = (key: string, range: Range, region: Region): string =>
   key === 'ml' || key === 'rags' ? amountText(range, key, region.units) : rangeText(range);

@@ -1,8 +1,10 @@
 import type {
+  AirSituation,
   Breakthrough,
   Catalogue,
   GloveChartRow,
   How,
+  HydrocarbonGroup,
   Oil,
   Row,
   Scale,
@@ -151,6 +153,35 @@ export function rowTexts(
         row,
       ]),
     ],
+    'hydrocarbon-groups': [
+      ...catalogue.hydrocarbons.columns.map((row): Entry => [
+        `hydrocarbon.${row.id}`,
+        row.name,
+        messages(row.rounding === undefined ? 'row.unrounded' : 'row.rounded'),
+        row,
+      ]),
+      ...catalogue.hydrocarbons.groups.map((row): Entry => [
+        `hydrocarbon.${row.id}`,
+        row.name,
+        groupWords(row, catalogue, messages),
+        row,
+      ]),
+    ],
+    airing: [
+      ...catalogue.air.situations.map((row): Entry => [
+        `airing.${row.id}`,
+        opening(levelName(catalogue, row.id)),
+        situationWords(row, messages),
+        row,
+      ]),
+      ...catalogue.air.figures.map((row): Entry => [
+        `airing.${row.id}`,
+        row.name,
+        messages('row.figure', { n: numberText(row.value), unit: row.unit }),
+        row,
+      ]),
+      ...catalogue.air.cautions.map((row): Entry => [`caution.${row.id}`, row.id, row.words, row]),
+    ],
     'sds-sections': catalogue.sds.sections.map((row) => [
       `sds.${row.id}`,
       messages('row.section', { section: row.section, heading: row.heading }),
@@ -229,11 +260,39 @@ const withLimitSources = (row: Substance): Row => ({
   sources: [...new Set([...row.sources, ...row.limits.map((limit) => limit.source)])],
 });
 
+/** Name of a level of the air scale. */
+const levelName = (catalogue: Catalogue, levelId: string): string =>
+  catalogue.scales.find((scale) => scale.id === 'air')?.levels.find((level) => level.id === levelId)
+    ?.name ?? levelId;
+
+function situationWords(row: AirSituation, messages: Messages): string {
+  const { airChangesPerHour: changes, mixingFactor, captured } = row;
+  return said(
+    messages('row.situation', {
+      low: numberText(changes.low),
+      high: numberText(changes.high),
+      counted: numberText(changes.counted),
+      mixing: numberText(mixingFactor.counted),
+    }),
+    captured.counted > 0
+      ? messages('row.caught', { n: numberText(captured.counted * 100) })
+      : undefined,
+  );
+}
+
 const oilWords = (row: Oil, messages: Messages): string =>
   said(
     row.byName && messages(`oil.${row.byName}`),
     row.iodine && messages('row.iodine', { range: rangeText(row.iodine) }),
   );
+
+const groupWords = (row: HydrocarbonGroup, catalogue: Catalogue, messages: Messages): string => {
+  const column = catalogue.hydrocarbons.columns.find(({ id }) => id === row.column);
+  return messages('row.group', {
+    column: column?.name ?? row.column,
+    n: numberText(row.limitMgM3),
+  });
+};
 
 const chartWords = (row: GloveChartRow, names: Names, messages: Messages): string =>
   said(

@@ -1,4 +1,5 @@
 import type { Flag, SheetLine, ScaleId, Swap, Unknown } from '../reasoning/index.js';
+import { airingSpared, mostText } from './airing.js';
 import { inside, joined, opening } from './joined.js';
 import type { LineWords } from './lines.js';
 import type { Messages } from './messages.js';
@@ -45,17 +46,28 @@ export function makeSayings({ names, level, messages, fillLine }: Spoken): Sayin
     const { head, rest } = fillLine({ text, values });
     return `${head} ${rest}`.trim();
   };
-  const swapWords = ({ what, for: other, spares, sparesAgents }: Swap): string => {
+  const swapWords = (swap: Swap): string => {
+    const { what, for: other, spares, sparesAgents, sparesMl, sparesAirOutMin } = swap;
     const change =
       other === undefined
         ? messages('swap.leaveOut', { what: any(what) })
         : messages('swap.take', { what: any(what), for: any(other) });
     const levels = spares.map(({ scale, to }) => level(scale, to)).join('; ');
     const agents = sparesAgents.map((id) => inside(names.short('agent', id)));
+    const amounts = sparesMl.map(({ agent, ml }) =>
+      messages('swap.amount', {
+        ml: mostText(ml, 'metric'),
+        agent: inside(names.short('agent', agent)),
+      }),
+    );
     return [
       opening(change),
       ...(levels === '' ? [] : [messages('swap.enough', { levels })]),
       ...(agents.length === 0 ? [] : [messages('swap.noAgent', { agents: joined(agents, 'or') })]),
+      ...(sparesMl.length === 0 ? [] : [messages('swap.lessMl', { amounts: joined(amounts) })]),
+      ...(sparesAirOutMin === undefined
+        ? []
+        : [messages('swap.airing', { airing: airingSpared(sparesAirOutMin, messages) })]),
     ].join(' ');
   };
   return {

@@ -151,6 +151,7 @@ describe('sayings', () => {
       what: 'ink.my tin',
       spares: [],
       sparesAgents: [],
+      sparesMl: [],
     } as const;
     expect(words.swap(without)).toBe('Leave out my tin.');
   });

@@ -14,6 +14,7 @@ import type {
   Surface,
 } from '../types.js';
 import { SCALES } from '../types.js';
+import { type AirBook, makeAirBook } from '../air/airBook.js';
 import { type AgentHazard, agentHazard, hazardFacts } from '../hazard/agentHazard.js';
 import type { Candidate } from '../routes/candidate.js';
 import type { AgentSet } from './agentSet.js';
@@ -68,6 +69,9 @@ interface ReadyLifts {
 /** The catalogue with everything looked up once. */
 export interface Book {
   readonly catalogue: Catalogue;
+  readonly air: AirBook;
+  /** What a millilitre of an agent does in a room: worked out once, it would come out the same again. */
+  readonly airBurdens: Map<string, number>;
   readonly inks: ReadonlyMap<string, Ink>;
   readonly additives: ReadonlyMap<string, Additive>;
   readonly surfaces: ReadonlyMap<string, ReadySurface>;
@@ -165,6 +169,8 @@ export const makeBook = (catalogue: Catalogue): Book => {
   const presence = presenceOf(catalogue);
   return {
     catalogue,
+    air: makeAirBook(catalogue),
+    airBurdens: new Map(),
     inks: byId(catalogue.inks),
     additives: byId(catalogue.additives),
     surfaces: readySurfaces(catalogue, setOf),

@@ -1,4 +1,4 @@
-import type { Bench, Bottle, StuckReason } from '../types.js';
+import { type Bench, type Bottle, SCALES, type StuckReason } from '../types.js';
 import type { AgentSet } from '../book/agentSet.js';
 import type { Book, Demand } from '../book/book.js';
 import { sure } from '../book/sure.js';
@@ -8,6 +8,7 @@ import { type Held, holdRules } from '../precautions/holdRules.js';
 import type { Candidate } from '../routes/candidate.js';
 import { type Task, tasksOf } from '../routes/candidates.js';
 import { type LeastHazardRoutes, leastHazardRoutes } from '../routes/leastHazardRoutes.js';
+import { airDemand } from './airDemand.js';
 
 /** All that is computed of a bench before it is put into lines; swaps are compared on this. */
 export interface Assessment {
@@ -26,6 +27,8 @@ export interface Assessment {
   readonly demands: readonly Demand[];
   readonly held: Held;
 }
+
+const AIR = SCALES.indexOf('air');
 
 /** Facts, plan, tags and the precautions that follow. */
 export const assess = (book: Book, bench: Bench): Assessment => {
@@ -53,7 +56,10 @@ export const assess = (book: Book, bench: Bench): Assessment => {
   for (let band = 0; band <= bands.highest; band += 1) tags.add(`band.${String(band)}`);
   if (bands.isStuck) tags.add('state.stuck');
   if (bands.hasNoAgent) tags.add('state.no-agent');
-  const demands = [...bands.reached].flatMap((band) => sure(book.bandDemands.get(band)));
+  const byBand = [...bands.reached].flatMap((band) => sure(book.bandDemands.get(band)));
+  const byRules = holdRules(book, tags, byBand);
+  const ofRoom = airDemand(book, bench, tasks, hazards, sure(byRules.heights[AIR]));
+  const demands = ofRoom === undefined ? byBand : [...byBand, ofRoom];
   return {
     facts,
     tasks,
@@ -64,7 +70,7 @@ export const assess = (book: Book, bench: Bench): Assessment => {
     rows,
     mightRows,
     demands,
-    held: holdRules(book, tags, demands),
+    held: ofRoom === undefined ? byRules : holdRules(book, tags, demands),
   };
 };
 

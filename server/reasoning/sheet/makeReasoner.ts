@@ -1,4 +1,5 @@
-import type { Bench, BenchInput, Catalogue, Flag, Sheet } from '../types.js';
+import type { AirAnswer, AirInput, Bench, BenchInput, Catalogue, Flag, Sheet } from '../types.js';
+import { airOf } from '../air/airOf.js';
 import { type Book, makeBook } from '../book/book.js';
 import { sure } from '../book/sure.js';
 import { normaliseBench } from '../facts/normaliseBench.js';
@@ -11,11 +12,14 @@ import { amountsOf } from './amountsOf.js';
 import { type Assessment, assess, bottleHazard } from './assess.js';
 import { neverTogetherOf } from './neverTogether.js';
 import { planOf } from './planOf.js';
+import { sheetAir } from './sheetAir.js';
 import { sheetLines } from './sheetLines.js';
 
 /** Bench in, sheet out. The same bench gives the same sheet. */
 export interface Reasoner {
   readonly sheet: (input: BenchInput) => Sheet;
+  /** What is in the air of a room, how long it must air and how much it takes: an estimate. */
+  readonly air: (input: AirInput) => AirAnswer;
   /** The bench made plain, as the sheet echoes it. */
   readonly bench: (input: BenchInput) => Bench;
 }
@@ -27,6 +31,7 @@ export interface Reasoner {
 export const makeReasoner = (catalogue: Catalogue): Reasoner => {
   const book = makeBook(catalogue);
   return {
+    air: (input) => airOf(book.air, input),
     bench: (input) => normaliseBench(book, input),
     sheet: (input) => sheetOf(book, normaliseBench(book, input)),
   };
@@ -41,6 +46,8 @@ const sheetOf = (book: Book, bench: Bench): Sheet => {
   const agents = agentsInUse(book, bench, assessed);
   const thickness = gloveHeight === 0 ? 'thin' : 'thick';
   const materials = glovesBySheet ? [] : glovesThatHold(book.catalogue.gloves, agents, thickness);
+  const amounts = amountsOf(book, assessed);
+  const air = sheetAir(book, bench, amounts, assessed.hazards);
   const findings = {
     bench,
     levels,
@@ -55,8 +62,9 @@ const sheetOf = (book: Book, bench: Bench): Sheet => {
     neverTogether: neverTogetherOf(book, bench, assessed),
     unknown: assessed.facts.unknown,
     flags: [...assessed.facts.flags, ...bottleFlags(book, bench)],
-    swaps: swapsOf(book, bench, assessed),
-    amounts: amountsOf(book, assessed),
+    swaps: swapsOf(book, bench, assessed, air),
+    amounts,
+    ...(air === undefined ? {} : { air }),
   };
   const solvents = agents.filter((agent) => agent.marks.includes('evaporating-solvent'));
   const lines = sheetLines(book, {

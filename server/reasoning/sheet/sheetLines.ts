@@ -10,25 +10,13 @@ import {
   type Sheet,
   type SheetLine,
   type Unknown,
-  type Value,
 } from '../types.js';
 import type { Book } from '../book/book.js';
 import { sure } from '../book/sure.js';
 import { isIgnitableWaste } from '../rags/waste.js';
+import { airLines } from './airLines.js';
 import { PER_THING, SPOKEN } from './lineTexts.js';
-
-type Values = Readonly<Record<string, Value>>;
-
-/** A line on its way: which text, filled with what, and why. */
-interface Spoken {
-  readonly text: string;
-  readonly values?: Values;
-  readonly because: Because;
-  readonly folded?: Because;
-  readonly route?: Route;
-  /** What it speaks of, where one text is printed for several things. */
-  readonly about?: string;
-}
+import type { Spoken, Values } from './spoken.js';
 
 /** All of a sheet that lines are made from. */
 export type Findings = Omit<Sheet, 'lines'> & {
@@ -59,6 +47,7 @@ export const sheetLines = (book: Book, found: Findings): readonly SheetLine[] =>
     ...frameLines(found, base),
     ...unknownLines(found, base),
     ...levelLines(book, found),
+    ...airLines(book, found.air),
     ...gloveLines(found, base),
     ...ruleLines(book, found),
     ...harmLines(found),

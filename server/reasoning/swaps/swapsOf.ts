@@ -1,7 +1,9 @@
-import { type Bench, type Mix, SCALES, type Swap } from '../types.js';
+import { type AirAnswer, type Bench, type Mix, SCALES, type Swap } from '../types.js';
 import type { Book } from '../book/book.js';
 import { sure } from '../book/sure.js';
+import { amountsOf } from '../sheet/amountsOf.js';
 import { type Assessment, assess } from '../sheet/assess.js';
+import { sheetAir } from '../sheet/sheetAir.js';
 
 const SHOWN = 2;
 
@@ -16,21 +18,32 @@ interface Change {
  * What if a thing on the bench were left out, or swapped for its milder kind? The one or two changes
  * that bring most levels down and none up, leaving out before swapping.
  */
-export const swapsOf = (book: Book, bench: Bench, now: Assessment): readonly Swap[] => {
+export const swapsOf = (
+  book: Book,
+  bench: Bench,
+  now: Assessment,
+  air: AirAnswer | undefined,
+): readonly Swap[] => {
   const found = changesOf(book, bench).flatMap((change) => {
     const after = assess(book, change.bench);
     const drop = dropOf(now, after);
     return drop === undefined || drop === 0
       ? []
-      : [{ swap: asSwap(book, change, now, after), drop }];
+      : [{ change, after, swap: asSwap(book, change, now, after), drop }];
   });
   return found
     .sort((a, b) => b.drop - a.drop || rank(a.swap) - rank(b.swap))
     .slice(0, SHOWN)
-    .map(({ swap }) => swap);
+    .map(({ change, after, swap }) => ({
+      ...swap,
+      ...vapourSpared(book, change.bench, now, after, air),
+    }));
 };
 
-const rank = (swap: Swap): number => (swap.kind === 'leave-out' ? 0 : 1);
+/** A swap before its vapour is counted: only what is shown is. */
+type Levelled = Omit<Swap, 'sparesMl' | 'sparesAirOutMin'>;
+
+const rank = (swap: Levelled): number => (swap.kind === 'leave-out' ? 0 : 1);
 
 /** Steps that all scales come down together; undefined when any goes up. */
 const dropOf = (now: Assessment, after: Assessment): number | undefined => {
@@ -43,7 +56,7 @@ const dropOf = (now: Assessment, after: Assessment): number | undefined => {
   return drop;
 };
 
-const asSwap = (book: Book, change: Change, now: Assessment, after: Assessment): Swap => ({
+const asSwap = (book: Book, change: Change, now: Assessment, after: Assessment): Levelled => ({
   kind: change.kind,
   what: change.what,
   ...(change.for === undefined ? {} : { for: change.for }),
@@ -57,6 +70,29 @@ const asSwap = (book: Book, change: Change, now: Assessment, after: Assessment):
     .filter((_, index) => (now.plan.agents & ~after.plan.agents & (1 << index)) !== 0)
     .map((agent) => agent.id),
 });
+
+/** What is not put out into the air, and how much sooner the room is aired. */
+const vapourSpared = (
+  book: Book,
+  changed: Bench,
+  now: Assessment,
+  after: Assessment,
+  air: AirAnswer | undefined,
+): Pick<Swap, 'sparesMl' | 'sparesAirOutMin'> => {
+  const then = amountsOf(book, after);
+  const left = new Map(then.ml.map(({ agent, range }) => [agent, range.high]));
+  const sparesMl = amountsOf(book, now).ml.flatMap(({ agent, range }) => {
+    const hazard = sure(now.hazards[sure(book.agentIndex.get(agent))]);
+    const ml = range.high - (left.get(agent) ?? 0);
+    return hazard.vapourRank > 0 && ml > 0 ? [{ agent, ml }] : [];
+  });
+  const before = air?.airOutMin;
+  if (before === undefined) return { sparesMl };
+  const aired = sheetAir(book, changed, then, after.hazards);
+  // The same air: a room that clears now clears then.
+  const spared = before - (aired === undefined ? 0 : sure(aired.airOutMin));
+  return { sparesMl, ...(spared > 0 ? { sparesAirOutMin: spared } : {}) };
+};
 
 const changesOf = (book: Book, bench: Bench): readonly Change[] => [
   ...bench.mixes.flatMap((mix) => mixChanges(book, bench, mix)),

@@ -1,0 +1,46 @@
+import type { AirAnswer } from '../types.js';
+import type { Book } from '../book/book.js';
+import { SPOKEN } from './lineTexts.js';
+import type { Spoken } from './spoken.js';
+
+/** What the vapour of a sheet's own route asks of its room: how much, whether at all, how long after. */
+export const airLines = (book: Book, air: AirAnswer | undefined): readonly Spoken[] => {
+  if (air === undefined) return [];
+  const rowsOf = (agent: string | undefined): readonly string[] =>
+    agent !== undefined && book.agentIndex.has(agent) ? [`agent.${agent}`] : [];
+  const agents = air.mostMl.flatMap(({ agent }) => rowsOf(agent));
+  const { situation } = air.room;
+  const because = [...(situation === undefined ? [] : [`airing.${situation}`]), ...agents];
+  return [
+    ...overLines(air, ['airing.most-share', ...because]),
+    ...air.mostMl.flatMap(({ agent, carefulMl }): readonly Spoken[] =>
+      agent === undefined || carefulMl === undefined
+        ? []
+        : [
+            {
+              text: SPOKEN.airMost,
+              values: { agent, most: carefulMl },
+              about: agent,
+              because: ['airing.most-share', ...rowsOf(agent)],
+            },
+          ],
+    ),
+    airOutLine(air, ['airing.target-share', ...because]),
+  ];
+};
+
+const overLines = (air: AirAnswer, because: readonly string[]): readonly Spoken[] => {
+  const isOver = air.cautions.some(({ id }) => id === 'over-limit' || id === 'over-lel');
+  if (!isOver) return [];
+  const { fanNeededM3PerHour } = air;
+  return [
+    fanNeededM3PerHour === undefined
+      ? { text: SPOKEN.airNoFan, because }
+      : { text: SPOKEN.airOver, values: { flow: fanNeededM3PerHour }, because },
+  ];
+};
+
+const airOutLine = ({ airOutMin }: AirAnswer, because: readonly string[]): Spoken =>
+  airOutMin === undefined
+    ? { text: SPOKEN.airNeverClears, because }
+    : { text: SPOKEN.airOut, values: { airing: airOutMin }, because };
