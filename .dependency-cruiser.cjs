@@ -35,7 +35,11 @@ module.exports = {
       node('fs', 'path', 'url', 'process'),
     ),
     mayImport('words', ours('reasoning/')),
-    mayImport('output', ours('reasoning/', 'words/'), npm('qrcode', '@types/qrcode')),
+    mayImport(
+      'output',
+      ours('reasoning/', 'words/'),
+      npm('qrcode', '@types/qrcode', 'd3-[a-z]+', '@types/d3-[a-z]+'),
+    ),
     {
       name: 'web-imports',
       severity: 'error',

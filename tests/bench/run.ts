@@ -9,7 +9,7 @@ import { cpus } from 'node:os';
 import { fileURLToPath } from 'node:url';
 import { loadCatalogue } from '../../server/catalogue/index.js';
 import type * as Reasoning from '../../server/reasoning/index.js';
-import type { BenchInput, Catalogue } from '../../server/reasoning/index.js';
+import type { AirInput, BenchInput, Catalogue } from '../../server/reasoning/index.js';
 import type * as App from '../../server/web/app.js';
 import type * as WordsModule from '../../server/words/index.js';
 import { readMessages } from '../../server/web/plugins/viewFiles.js';
@@ -103,6 +103,42 @@ const reasoningRows = (catalogue: Catalogue): readonly Row[] => {
   ];
 };
 
+/** A day of twenty uses, one agent or several in turn, every other one timed. */
+const dayOf = (agents: readonly string[]): AirInput => ({
+  region: 'us',
+  room: { volumeM3: 60, air: 'exhaust-fan' },
+  horizonMin: 1440,
+  uses: Array.from({ length: 20 }, (_, place) => ({
+    agent: agents[place % agents.length] ?? '',
+    ml: 10 + place,
+    startMin: place * 20,
+    ...(place % 2 === 0 ? {} : { minutes: 10 }),
+  })),
+});
+
+const airRows = (catalogue: Catalogue): readonly Row[] => {
+  const { air } = makeReasoner(catalogue);
+  const median = (day: AirInput): string =>
+    ms(
+      at(
+        timed(100, () => air(day)),
+        0.5,
+      ),
+    );
+  return [
+    {
+      what: 'air: 20 uses of one agent, 24 h, with ranges and both inversions',
+      figure: median(dayOf(['white-spirit'])),
+      bar: '1.000 ms',
+    },
+    {
+      what: 'air: 20 uses of three agents, the same',
+      figure: median(dayOf(['white-spirit', 'acetone', 'turpentine'])),
+      bar: '1.000 ms',
+    },
+  ];
+};
+
 const again = (catalogue: Catalogue): Catalogue['rules'] =>
   catalogue.rules.map((rule) => ({ ...rule, id: `${rule.id}-again` }));
 
@@ -189,5 +225,6 @@ process.stdout.write(
 );
 print([{ what: 'what', figure: 'measured', bar: 'bar' }]);
 print(reasoningRows(catalogue));
+print(airRows(catalogue));
 print(await plannerRows(catalogue));
 print(await pageRows(catalogue));

@@ -17,6 +17,13 @@ const PAGES = [
   '/rules/pair.lino-block.veg-oil',
   '/rules/region.de',
   '/help-now?in=de',
+  '/air',
+  '/air?in=us&room=60&air=window&use=white-spirit:40,acetone:10@20+10~lid',
+  '/air?in=de&room=25&air=room-air&use=turpentine:200,my%20bottle:10',
+  '/air?in=atlantis&room=-3&use=acetone:lots',
+  '/air/sums',
+  '/air/sums?sum=dilution&mixing=5&parts-1-liquid=600&parts-1-density=0.78&parts-1-molarMass=140&parts-1-limit=116&parts-limit-unit=MgM3',
+  '/air/sums?sum=purge&volume=60&air=2&mixing=3&start=100&target=abc&vapour=-3',
   '/nowhere',
 ];
 

@@ -33,6 +33,38 @@ test('ticks can be made with JavaScript off', async () => {
   expect(await box.isChecked()).toBe(true);
 });
 
+const IN_A_ROOM =
+  '/sheet?in=uk&mix=oil-relief&on=glass-slab&hand=white-spirit&room=60&air=exhaust-fan';
+
+test('a clock counts the airing down from the last wipe and goes on over a reload', async () => {
+  const page = await site.visit(IN_A_ROOM, { viewport: PHONE });
+  const clock = page.locator('.clock');
+  const start = clock.getByRole('button', { name: 'Last wipe done: start the clock' });
+  expect(await clock.getByRole('status').textContent()).toBe('');
+  await start.click();
+  const minutes = Number(await clock.getAttribute('data-clock'));
+  const says = await clock.getByRole('status').textContent();
+  expect(says).toContain(`${String(minutes)} min to go.`);
+  expect(says).toMatch(/^Aired at \d{1,2}:\d{2}/);
+  await page.reload();
+  expect(await clock.getByRole('status').textContent()).toContain('min to go.');
+  // The evening after: long over, and nothing left of it the day after that.
+  await page.clock.install({ time: Date.now() + (minutes + 1) * 60_000 });
+  await page.reload();
+  expect(await clock.getByRole('status').textContent()).toContain('Smell the room first');
+  await page.clock.setFixedTime(Date.now() + 25 * 3_600_000);
+  await page.reload();
+  expect(await clock.getByRole('status').textContent()).toBe('');
+});
+
+test('without JavaScript there is no clock, and the line still says how long', async () => {
+  const page = await site.visit(IN_A_ROOM, { viewport: PHONE, javaScriptEnabled: false });
+  expect(await page.locator('.clock').isVisible()).toBe(false);
+  expect(await page.getByText(/^Air the room after the last wipe: \d+ minutes/).isVisible()).toBe(
+    true,
+  );
+});
+
 test('why a line is there opens with one tap on a phone, with a link to the rule', async () => {
   for (const javaScriptEnabled of [false, true]) {
     const page = await site.visit(TRAM_LINE_GREEN, { viewport: PHONE, javaScriptEnabled });

@@ -87,6 +87,7 @@ export const aSheet: Sheet = {
       for: 'ink.water-washable-oil',
       spares: [{ scale: 'air', from: 'window', to: 'room-air' }],
       sparesAgents: ['veg-oil'],
+      sparesMl: [],
     },
   ],
   amounts: {

@@ -67,9 +67,9 @@ describe('the stylesheet', () => {
     expect(ratio).toBeGreaterThanOrEqual(7);
   });
 
-  it('is small: 22 KB as it stands, 6 KB on the way', () => {
-    expect(css.length).toBeLessThanOrEqual(22 * 1024);
-    expect(gzipSync(css).length).toBeLessThanOrEqual(6 * 1024);
+  it('is small: 24 KB as it stands, 6.25 KB on the way', () => {
+    expect(css.length).toBeLessThanOrEqual(24 * 1024);
+    expect(gzipSync(css).length).toBeLessThanOrEqual(6.25 * 1024);
   });
 
   it('names only files that are there', () => {
@@ -161,6 +161,7 @@ describe('the scripts', () => {
     const scripts = [...files.assets.values()].filter((one) => one.name.endsWith('.js'));
     expect(scripts.map((one) => one.name).sort()).toEqual([
       'bench.js',
+      'clock.js',
       'offline.js',
       'sheet.js',
       'sw.js',
@@ -176,7 +177,8 @@ describe('the words of the interface', () => {
       ...[files.layout, ...files.pages.values(), ...files.partials.values()],
       ...wordsSources(),
     ].join('\n');
-    const byPresenters = /^(phase|how|kind|sign|family|field|table|door|error|grade|glove|oil)\./;
+    const byPresenters =
+      /^(phase|how|kind|sign|family|field|table|door|error|grade|glove|oil|sums|unit)\./;
     const unused = Object.keys(files.messages).filter(
       (key) =>
         !byPresenters.test(key) &&

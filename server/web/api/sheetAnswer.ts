@@ -1,5 +1,7 @@
 import { z } from 'zod';
 import { PHASES, SCALES } from '../../reasoning/index.js';
+import { AirJson } from './airAnswer.js';
+import { How, Source } from './answerParts.js';
 
 /** What /api/sheet and /sheet.json answer: the shape that /api/openapi.json describes. */
 
@@ -7,7 +9,6 @@ const id = z.string();
 const ids = z.array(id).readonly();
 const Range = z.strictObject({ low: z.number(), high: z.number() });
 const Value = z.union([z.string(), z.number(), Range, ids]);
-const How = z.enum(['read', 'from memory', 'common practice']);
 const Because = ids.describe('ids of /rules/:id; keys of `rules`');
 
 const Bench = z.looseObject({ region: id });
@@ -41,15 +42,6 @@ const Route = z.union([
     because: Because,
   }),
 ]);
-
-const Source = z.strictObject({
-  id,
-  title: z.string(),
-  publisher: z.string().optional(),
-  year: z.string().optional(),
-  where: z.string().optional(),
-  how: How,
-});
 
 const EmergencyNumbers = z
   .array(z.strictObject({ name: z.string(), number: z.string(), hours: z.string().optional() }))
@@ -109,6 +101,8 @@ export const SheetAnswer = z.strictObject({
         for: id.optional(),
         spares: z.array(z.strictObject({ scale: z.enum(SCALES), from: id, to: id })).readonly(),
         sparesAgents: ids,
+        sparesMl: z.array(z.strictObject({ agent: id, ml: z.number() })).readonly(),
+        sparesAirOutMin: z.number().optional().describe('minutes'),
         words: z.string(),
       }),
     )
@@ -117,6 +111,9 @@ export const SheetAnswer = z.strictObject({
     ml: z.array(z.strictObject({ agent: id, range: Range })).readonly(),
     rags: Range,
   }),
+  air: AirJson.optional().describe(
+    'of the routes’ own millilitres, where the room’s size is known',
+  ),
   lines: z
     .array(
       z.strictObject({

@@ -1,5 +1,6 @@
 import type { Route, Sheet } from '../../reasoning/index.js';
 import type { Words } from '../../words/index.js';
+import { airJson } from './airJson.js';
 import type { SheetAnswer } from './sheetAnswer.js';
 
 /** A sheet as JSON: ids for programs, and the same words as on the page for people. */
@@ -46,6 +47,7 @@ export function sheetJson(sheet: Sheet, words: Words): SheetAnswer {
     flags: sheet.flags.map((flag) => ({ ...flag, words: words.flag(flag) })),
     swaps: sheet.swaps.map((swap) => ({ ...swap, words: words.swap(swap) })),
     amounts: sheet.amounts,
+    ...(sheet.air && { air: airJson(sheet.air, words) }),
     lines,
     firstAid: words.firstAid(bench.region),
     emergency: words.emergency(bench.region),

@@ -1,20 +1,11 @@
 import { z } from 'zod';
-import type { BenchInput, Bottle } from '../../reasoning/index.js';
+import type { BenchInput } from '../../reasoning/index.js';
+import { BottleBody, id, number, RoomBody, text } from './bodyParts.js';
 import type { KnownIds } from './known.js';
-import { ACCEPTS, COLDEST_C, HOTTEST_C, MOST, NUMBERS, type NumberName } from './limits.js';
+import { ACCEPTS, MOST } from './limits.js';
 import { readBench, type Reading } from './readBench.js';
-import { listOf, numberOf, objectOf, wordsOf, yesOrNo } from './schema.js';
+import { listOf, objectOf, yesOrNo } from './schema.js';
 import { typedOf } from './typedBench.js';
-
-const number = (name: NumberName) =>
-  z
-    .number(ACCEPTS[name])
-    .min(NUMBERS[name].low, ACCEPTS[name])
-    .max(NUMBERS[name].high, ACCEPTS[name]);
-
-const id = (what: string) => wordsOf(what, MOST.letters);
-
-const text = () => z.string(ACCEPTS.name).max(MOST.letters, ACCEPTS.name);
 
 const many = <T extends z.ZodType>(
   item: T,
@@ -52,21 +43,6 @@ const MixBody = objectOf(
   'a mix: { "parts": [...], "additives": [...] }',
 );
 
-const RoomBody = objectOf(
-  {
-    volumeM3: number('volumeM3').optional(),
-    lengthM: number('lengthM').optional(),
-    widthM: number('widthM').optional(),
-    heightM: number('heightM').optional(),
-    air: id(ACCEPTS.name).optional(),
-    airChangesPerHour: number('airChangesPerHour').optional(),
-    fanM3PerHour: number('fanM3PerHour').optional(),
-    mixingFactor: number('mixingFactor').optional(),
-    temperatureC: number('temperatureC').optional(),
-  },
-  'a room: { "volumeM3": ..., "air": ... }',
-);
-
 const PeopleBody = objectOf(
   {
     count: number('count').int(ACCEPTS.count).optional(),
@@ -85,22 +61,6 @@ const UseBody = objectOf(
   { agent: id(ACCEPTS.name), ml: number('ml') },
   'a use: { "agent": ..., "ml": ... }',
 );
-
-const CODE = 'a hazard code such as H226';
-
-const BottleBody = objectOf(
-  {
-    agent: id(ACCEPTS.name),
-    name: text().optional(),
-    sdsDate: z.iso.date('a date such as 2026-03-01'),
-    flashPointC: numberOf('degrees Celsius', COLDEST_C, HOTTEST_C).optional(),
-    boilingPointC: numberOf('degrees Celsius', COLDEST_C, HOTTEST_C).optional(),
-    vapourPressurePa: numberOf('pascals', 0, 10_000_000).optional(),
-    limitMgM3: numberOf('milligrams in a cubic metre', 0.000001, 1_000_000).optional(),
-    hazardCodes: listOf(wordsOf(CODE, MOST.letters), MOST.hazardCodes, 'hazard codes').optional(),
-  },
-  'a bottle: { "agent": ..., "sdsDate": ... }',
-) satisfies z.ZodType<Bottle>;
 
 /** The bench as JSON. A key that is not listed is refused: a misspelt caution must not vanish. */
 export const BenchBody = objectOf(

@@ -12,10 +12,14 @@ const FINENESS = 1000;
  * @example readNumber('2,5') // 2.5
  */
 export function readNumber(typed: string): number | undefined {
+  const value = readExactly(typed);
+  return value === undefined ? undefined : roundNumber(value);
+}
+
+/** The same with all its decimals: a diffusivity is finer than any bench. */
+export function readExactly(typed: string): number | undefined {
   const text = typed.replace('%', '').trim();
-  return NUMBER.test(text) && !TWO_READINGS.test(text)
-    ? roundNumber(Number(text.replace(',', '.')))
-    : undefined;
+  return NUMBER.test(text) && !TWO_READINGS.test(text) ? Number(text.replace(',', '.')) : undefined;
 }
 
 /** The number to three decimals, never minus nought. */

@@ -1,26 +1,18 @@
-import type { BenchInput, MixInput, PeopleInput, Room } from '../../reasoning/index.js';
+import type { BenchInput, MixInput, PeopleInput } from '../../reasoning/index.js';
 import { canonicalBench, mergedAdditives, mergedParts } from './canonicalBench.js';
 import type { KnownIds } from './known.js';
-import { ACCEPTS, MOST, NUMBERS, SHARE_SLACK, type NumberName } from './limits.js';
+import { ACCEPTS, MOST, SHARE_SLACK } from './limits.js';
 import { readNumber } from './number.js';
 import { PROBLEMS_TOLD, type Problem } from './problem.js';
-import { cleanText, shown } from './text.js';
-import {
-  ROOM_FIELDS,
-  ROOM_NUMBERS,
-  type TypedBench,
-  type TypedMix,
-  type TypedRoom,
-} from './typedBench.js';
+import { number, optional, readRegion, readRoom, taking, type Tell } from './readParts.js';
+import { cleanText } from './text.js';
+import { ROOM_FIELDS, type TypedBench, type TypedMix } from './typedBench.js';
 
 export type Reading =
   | { readonly bench: BenchInput; readonly problems?: never }
   | { readonly problems: readonly Problem[]; readonly bench?: never };
 
 type Additives = NonNullable<MixInput['additives']>;
-
-/** Takes a problem down and lets the reading go on, so that all are told at once. */
-type Tell = (path: string, field: string, got: string, accepts: string) => void;
 
 /**
  * The bench that was typed, or all that is wrong with it. Form, address and
@@ -29,13 +21,11 @@ type Tell = (path: string, field: string, got: string, accepts: string) => void;
  */
 export function readBench(typed: TypedBench, known: KnownIds): Reading {
   const problems: Problem[] = [];
-  const tell: Tell = (path, field, got, accepts) => {
-    problems.push({ path, field, got: shown(got), accepts });
-  };
-  const region = readRegion(typed.region, known, tell);
+  const tell = taking(problems);
+  const region = readRegion(typed.region, 'region', known, tell);
   const equipment = readIds(typed.equipment, 'equipment', 'equipment', tell);
   const uses = readUses(typed, tell);
-  const room = readRoom(typed.room, tell);
+  const room = readRoom(typed.room, ROOM_FIELDS, tell);
   const people = readPeople(typed, tell);
   const bench: BenchInput = {
     ...(region !== '' && { region }),
@@ -52,14 +42,6 @@ export function readBench(typed: TypedBench, known: KnownIds): Reading {
   return problems.length > 0
     ? { problems: problems.slice(0, PROBLEMS_TOLD) }
     : { bench: canonicalBench(bench) };
-}
-
-function readRegion(typed: string, known: KnownIds, tell: Tell): string {
-  const region = cleanText(typed).toLowerCase();
-  if (region !== '' && !known.regions.has(region)) {
-    tell('/region', 'region', typed, `one of ${[...known.regions].join(', ')}`);
-  }
-  return region;
 }
 
 /** True when there are no more than `most`; told as a problem otherwise. */
@@ -212,25 +194,6 @@ function readUses(typed: TypedBench, tell: Tell): NonNullable<BenchInput['uses']
   });
 }
 
-const SIDES: ReadonlySet<string> = new Set(['lengthM', 'widthM', 'heightM']);
-
-function readRoom(typed: TypedRoom, tell: Tell): Room | undefined {
-  const air = cleanText(typed.air);
-  const read = ROOM_NUMBERS.flatMap((name) => {
-    const value = optional(name, typed[name], `/room/${name}`, ROOM_FIELDS[name], tell);
-    return value === undefined ? [] : [[name, value] as const];
-  });
-  const sides = read.filter(([name]) => SIDES.has(name)).map(([, side]) => side);
-  const isTold = sides.some(Number.isNaN);
-  if (!isTold && sides.length > 0 && sides.length < SIDES.size) {
-    tell('/room', 'roomLength', sides.join(' x '), ACCEPTS.roomSides);
-  }
-  if (read.length === 0 && air === '') return undefined;
-  // Three sides say more than a volume, and an address holds one of the two.
-  const kept = sides.length === SIDES.size ? read.filter(([name]) => name !== 'volumeM3') : read;
-  return { ...Object.fromEntries(kept), ...(air !== '' && { air }) };
-}
-
 const YES = new Set(['yes', 'on', 'true', 'y']);
 const NO = new Set(['', 'no', 'off', 'false', 'n']);
 
@@ -255,28 +218,4 @@ function readUnder16(typed: string, tell: Tell): boolean {
     tell('/people/under16', 'under16', typed, ACCEPTS.yesNo);
   }
   return many !== 0;
-}
-
-function optional(
-  name: NumberName,
-  typed: string,
-  path: string,
-  field: string,
-  tell: Tell,
-): number | undefined {
-  return typed.trim() === '' ? undefined : number(name, typed, path, field, tell);
-}
-
-/** The number typed; NaN once it has been told as a problem. */
-function number(name: NumberName, typed: string, path: string, field: string, tell: Tell): number {
-  const value = readNumber(typed);
-  const { low, high } = NUMBERS[name];
-  const isWrong =
-    value === undefined ||
-    value < low ||
-    value > high ||
-    (name === 'count' && !Number.isInteger(value));
-  if (!isWrong) return value;
-  tell(path, field, typed.trim() === '' ? 'nothing' : typed, ACCEPTS[name]);
-  return Number.NaN;
 }

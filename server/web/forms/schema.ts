@@ -5,9 +5,13 @@ import { z } from 'zod';
  * accepts, whatever is wrong: a wrong type as well as a wrong value.
  */
 
+/** What a number in those bounds is asked for with. */
+export const numberAccepts = (unit: string, low: number, high: number): string =>
+  `a number of ${unit}, ${low} to ${high.toLocaleString('en-GB')}`;
+
 /** A number in those bounds, of that unit. */
 export function numberOf(unit: string, low: number, high: number) {
-  const accepts = `a number of ${unit}, ${low} to ${high.toLocaleString('en-GB')}`;
+  const accepts = numberAccepts(unit, low, high);
   return z.number(accepts).min(low, accepts).max(high, accepts);
 }
 

@@ -20,9 +20,12 @@ function problemsOf(issue: Issue, body: unknown): Problem[] {
       accepts: 'the keys that /api/openapi.json lists',
     }));
   }
-  const got = gotText(valueAt(body, path));
+  const got = gotAt(body, path);
   return [{ path, field: '', got, accepts: issue.message ?? 'something else' }];
 }
+
+/** What stands at a path (JSON pointer) of a body, in words short enough to be shown. */
+export const gotAt = (body: unknown, path: string): string => gotText(valueAt(body, path));
 
 function valueAt(body: unknown, path: string): unknown {
   const steps = path.split('/').slice(1);

@@ -8,6 +8,8 @@ export interface AnswersView {
   /** How many tools have no way that does no harm. */
   readonly stuck: number;
   readonly air: string;
+  /** How long the room must air after the last wipe; empty where nobody knows. */
+  readonly aired: string;
   readonly people: string;
   /** The material that holds best; empty when none can be named. */
   readonly glove: string;
@@ -35,6 +37,7 @@ export function answersOf(sheet: Sheet, catalogue: Catalogue, words: Words): Ans
     agents: sheet.plan.agents.map((id) => words.short('agent', id)),
     stuck: sheet.plan.routes.filter((route) => route.stuck !== undefined).length,
     air: level('air'),
+    aired: airedOf(sheet, words),
     people: level('people'),
     glove,
     otherGloves: others.map(inside),
@@ -49,4 +52,11 @@ export function answersOf(sheet: Sheet, catalogue: Catalogue, words: Words): Ans
       };
     }),
   };
+}
+
+function airedOf({ air }: Sheet, words: Words): string {
+  if (air === undefined) return '';
+  return air.airOutMin === undefined
+    ? words.message('answer.neverAired')
+    : words.message('answer.aired', { airing: words.airing(air.airOutMin) });
 }

@@ -53,7 +53,7 @@ export interface BenchView {
   readonly carried: readonly { readonly name: string; readonly value: string }[];
 }
 
-interface OptionView {
+export interface OptionView {
   readonly value: string;
   readonly label: string;
   readonly isOn: boolean;
@@ -166,7 +166,7 @@ export function benchView(context: BenchContext): BenchView {
 const UNDER_16 = 'under16';
 
 /** The kinds of air that can be had: the strictest step of the scale is not one, but a ban. */
-function airsOf(
+export function airsOf(
   typed: Typed,
   { catalogue, words }: Pick<BenchContext, 'catalogue' | 'words'>,
 ): readonly OptionView[] {

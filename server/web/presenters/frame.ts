@@ -4,8 +4,9 @@ export interface FrameView {
   readonly titleKey: string;
   readonly title: string;
   /** Which page this is; carries the page's own styles. */
-  readonly here: 'bench' | 'sheet' | 'rules' | 'help' | 'error';
+  readonly here: 'bench' | 'sheet' | 'air' | 'rules' | 'help' | 'sums' | 'error';
   readonly isBench: boolean;
+  readonly isAir: boolean;
   readonly isRules: boolean;
   readonly scripts: readonly string[];
   readonly helpHref: string;
@@ -22,6 +23,7 @@ export function frameOf(
     title: 'text' in title ? title.text : '',
     here,
     isBench: here === 'bench',
+    isAir: here === 'air',
     isRules: here === 'rules',
     scripts: ['offline.js', ...scripts],
     helpHref: region === '' ? '/help-now' : `/help-now?in=${encodeURIComponent(region)}`,

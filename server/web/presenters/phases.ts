@@ -1,5 +1,5 @@
 import { PHASES, type Phase, type SheetLine } from '../../reasoning/index.js';
-import type { Words } from '../../words/index.js';
+import { airingClock, type Words } from '../../words/index.js';
 import { whyOf, type WhyView } from './reasons.js';
 
 /** A phase with its mark, its colour (by `id`) and its lines in working order. */
@@ -19,6 +19,8 @@ export interface LineView {
   readonly rest: string;
   /** True of the working order of one tool. */
   readonly isTool: boolean;
+  /** Minutes that a clock beside it counts down from the last wipe; 0: none does. */
+  readonly clock: number;
   readonly why: WhyView;
 }
 
@@ -91,6 +93,10 @@ function keyOf(
   return `${region} ${id} ${text} ${because.join()} ${folded.join()} ${filled} ${passes} ${isTold}`;
 }
 
+/** A line that says how long to air has a clock. */
+const clockOf = ({ values: { airing } }: SheetLine): number =>
+  typeof airing === 'number' ? airingClock(airing) : 0;
+
 function makeLine(line: SheetLine, words: Words, region: string, isTold: boolean): LineView {
   const { head, rest } = words.line(line, region);
   const why = whyOf(line.because, line.folded, words);
@@ -99,6 +105,7 @@ function makeLine(line: SheetLine, words: Words, region: string, isTold: boolean
     head,
     rest,
     isTool: line.route !== undefined,
+    clock: clockOf(line),
     why: isTold ? { ...why, first: { ...why.first, says: '' } } : why,
   };
 }

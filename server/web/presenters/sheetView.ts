@@ -1,5 +1,6 @@
 import type { Catalogue, Sheet, SheetLine, Source } from '../../reasoning/index.js';
 import { longDate, type Words } from '../../words/index.js';
+import { canonicalAirAddress } from '../forms/airAddress.js';
 import { answersOf, type AnswersView } from './answers.js';
 import { byId } from './byId.js';
 import { frameOf, type FrameView } from './frame.js';
@@ -28,6 +29,8 @@ export interface SheetView {
   /** Data sheets and local rules come before this page. */
   readonly deferral: readonly LineView[];
   readonly answers: AnswersView;
+  /** The vapour of this sheet on its own page; empty where there is none to work out. */
+  readonly airHref: string;
   readonly ready: ReadyView;
   readonly unknown: readonly { readonly kindKey: string; readonly says: string }[];
   /** What is to be said of doses over the usual or the highest. */
@@ -91,7 +94,7 @@ export function sheetView(sheet: Sheet, context: SheetContext): SheetView {
   return {
     frame: frameOf('sheet', name === '' ? { key: 'sheet.noInk' } : { text: name }, {
       region: region.id,
-      scripts: ['sheet.js'],
+      scripts: ['sheet.js', ...(sheet.air === undefined ? [] : ['clock.js'])],
     }),
     name,
     benchHref: `/${query}`,
@@ -102,6 +105,7 @@ export function sheetView(sheet: Sheet, context: SheetContext): SheetView {
     on: onBench(bench, words),
     deferral: sheet.lines.filter(isDeferral).map(line),
     answers: answersOf(sheet, catalogue, words),
+    airHref: airHrefOf(sheet),
     ready: readyOf(sheet, catalogue, words),
     unknown: sheet.unknown.map((one) => ({
       kindKey: `kind.${one.kind}`,
@@ -125,6 +129,15 @@ export function sheetView(sheet: Sheet, context: SheetContext): SheetView {
       jsonHref: `/sheet.json${query}`,
     },
   };
+}
+
+function airHrefOf({ air, bench }: Sheet): string {
+  if (air === undefined) return '';
+  const uses = air.mostMl.map(({ agent, substance, saidMl }) => ({
+    ...(agent === undefined ? { substance } : { agent }),
+    ml: saidMl,
+  }));
+  return `/air?${canonicalAirAddress({ region: bench.region, room: bench.room ?? {}, uses })}`;
 }
 
 /** Rules that hold for every bench: what they say need not be said at each line. */

@@ -352,7 +352,7 @@ describe('every body', () => {
   it('of a wrong type is told what is accepted, in our words', async () => {
     const { paths } = app.swagger() as unknown as { paths: Record<string, Described> };
     const posts = Object.entries(paths).filter(([path]) => path.startsWith('/api/'));
-    expect(posts.length).toBe(8);
+    expect(posts.length).toBe(17);
     for (const [path, { post: described }] of posts) {
       const { properties } = described.requestBody.content['application/json'].schema;
       const keys = Object.keys(properties ?? {});
@@ -398,11 +398,20 @@ describe('GET /api/openapi.json', () => {
     };
     expect(openapi).toMatch(/^3\./);
     expect(Object.keys(paths).sort()).toEqual([
+      '/api/air',
+      '/api/calc/air-changes',
+      '/api/calc/convert',
+      '/api/calc/dilution',
       '/api/calc/drying-class',
+      '/api/calc/evaporation',
       '/api/calc/flammable-class',
+      '/api/calc/flammable-limit',
       '/api/calc/glove-level',
       '/api/calc/glove-material',
+      '/api/calc/hydrocarbon-limit',
       '/api/calc/ignitable-waste',
+      '/api/calc/mixture',
+      '/api/calc/purge',
       '/api/calc/waste-category',
       '/api/calc/wipes',
       '/api/sheet',
