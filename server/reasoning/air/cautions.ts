@@ -1,8 +1,9 @@
 import type { AirInput, AirSaid } from '../types.js';
 import type { AirBook } from './airBook.js';
-import { type Day, ONE } from './day.js';
+import type { Day } from './day.js';
 import { type Levels, burdenOf } from './levels.js';
 import { nameOf, when } from './liquidCautions.js';
+import { ONE } from './measure.js';
 import { isMeasured, volumeOf } from './room.js';
 
 interface Outcome {
@@ -37,7 +38,7 @@ export const roomCautions = (
     ...said,
     ...day.clouds.flatMap(({ liquid }) =>
       when(
-        day.peak(ONE, (each) => Number(each === liquid)).value >= liquid.vapour.mostMgM3,
+        day.peak.highest(ONE, (each) => Number(each === liquid)).value >= liquid.vapour.mostMgM3,
         'saturated',
         { what: nameOf(liquid) },
       ),

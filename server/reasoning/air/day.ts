@@ -1,10 +1,10 @@
 import type { AirUse } from '../types.js';
-import { sure } from '../book/sure.js';
 import type { AirBook } from './airBook.js';
 import type { Liquid } from './liquids.js';
-import { type Source, type Track, makeTrack } from './track.js';
+import { type InAir, type Measure, type OfLiquid, makeMean, makePeak } from './measure.js';
+import { type Source, makeTrack } from './track.js';
 import type { AirFigures, Vapour } from './vapour.js';
-import { type Signal, type Worst, belowFrom, peakOf, worstMeanOf } from './worst.js';
+import { type Signal, belowFrom } from './worst.js';
 import type { Zones } from './zones.js';
 
 /** A room's air, and how it is counted in this run of the model. */
@@ -16,21 +16,14 @@ export interface Setting {
   readonly drying: number;
 }
 
-/** A figure for each liquid. */
-export type OfLiquid = (liquid: Liquid) => number;
-
-/**
- * A day's uses in a setting, solved: asked for whatever is highest at the bench. `weight` is what a
- * milligram of a liquid counts for (1, or its share of some limit), `times` how many times as much
- * of it there were; absent: once.
- */
+/** A day's uses in a setting, solved: asked for whatever is highest at the bench. */
 export interface Day {
-  readonly clouds: readonly { readonly liquid: Liquid; readonly track: Track }[];
-  readonly peak: (weight: OfLiquid, times?: OfLiquid) => Worst;
-  /** Highest mean over a quarter of an hour, and over a working day. */
-  readonly short: (weight: OfLiquid, times?: OfLiquid) => number;
-  readonly long: (weight: OfLiquid, times?: OfLiquid) => number;
-  /** From when on all liquids together stay below a level. */
+  readonly clouds: readonly InAir[];
+  readonly peak: Measure;
+  /** Means over a quarter of an hour, and over a working day. */
+  readonly short: Measure;
+  readonly long: Measure;
+  /** From when on all liquids together, weighed, stay below a level; undefined: never. */
   readonly belowFrom: (weight: OfLiquid, level: number, fromMin: number) => number | undefined;
 }
 
@@ -42,7 +35,7 @@ const QUICKEST_FADE = 60;
 export const endOf = (use: AirUse, figures: AirFigures): number =>
   (use.startMin ?? 0) + (use.minutes ?? figures['use-minutes']);
 
-/** Solves a day. Nothing is searched before it is asked for, and for one liquid only once. */
+/** Solves a day. Nothing is searched before it is asked for. */
 export const makeDay = (book: AirBook, liquids: readonly Liquid[], setting: Setting): Day => {
   const { figures } = book;
   const clouds = liquids.map((liquid) => ({
@@ -53,64 +46,19 @@ export const makeDay = (book: AirBook, liquids: readonly Liquid[], setting: Sett
     ),
   }));
   const paces = pacesOf(liquids, setting);
-  const signal = (weight: OfLiquid): Signal => ({
-    ...paces,
-    parts: clouds.map(({ liquid, track }) => ({ track, weight: weight(liquid) })),
-  });
-  const [first, ...others] = clouds;
-  // Alone in the air, all else follows from the milligrams.
-  const alone = others.length === 0 ? first?.liquid : undefined;
-  const search = (find: (weight: OfLiquid) => Worst): Day['peak'] => {
-    let found: Worst | undefined;
-    const uncapped = (weight: OfLiquid): Worst => {
-      if (alone === undefined) return find(weight);
-      found ??= find(ONE);
-      return { ...found, value: found.value * weight(alone) };
-    };
-    return (weight, times = ONE) => {
-      const worst = uncapped((liquid) => weight(liquid) * times(liquid));
-      return { ...worst, value: Math.min(worst.value, mostOf(liquids, weight)) };
-    };
-  };
-  const peaks = clouds.map(({ track }) =>
-    once(() => peakOf({ ...paces, parts: [{ track, weight: 1 }] })),
-  );
-  const peak = search((weight) =>
-    alone === undefined ? peakOf(signal(weight)) : sure(peaks[0])(),
-  );
-  // Together they never stand higher than their own peaks added up.
-  const highest = (weight: OfLiquid): number =>
-    liquids.reduce((sum, liquid, place) => sum + weight(liquid) * sure(peaks[place])().value, 0);
-  const meanOver = (minutes: number): Day['long'] => {
-    const mean = search((weight) => worstMeanOf(signal(weight), minutes, highest(weight)));
-    return (weight, times) => mean(weight, times).value;
-  };
+  const peak = makePeak(clouds, paces);
+  const meanOver = (minutes: number): Measure => makeMean(clouds, paces, minutes, peak);
   return {
     clouds,
     peak,
     short: meanOver(figures['short-term-min']),
     long: meanOver(figures['shift-hours'] * MINUTES_IN_HOUR),
-    belowFrom: (weight, level, fromMin) => belowFrom(signal(weight), level, fromMin),
+    belowFrom: (weight, level, fromMin) => {
+      const parts = clouds.map(({ liquid, track }) => ({ track, weight: weight(liquid) }));
+      return belowFrom({ ...paces, parts }, level, fromMin);
+    },
   };
 };
-
-/** Works something out when it is first asked for, and then knows it. */
-const once = <T>(make: () => T): (() => T) => {
-  let known: { readonly value: T } | undefined;
-  return () => (known ??= { value: make() }).value;
-};
-
-export const ONE: OfLiquid = () => 1;
-
-/**
- * No more than the air can hold of each. Exact for one liquid; of several, each might reach its own
- * most at another time, so this is the upper bound.
- */
-const mostOf = (liquids: readonly Liquid[], weight: OfLiquid): number =>
-  liquids.reduce((sum, liquid) => {
-    const each = weight(liquid);
-    return sum + (each === 0 ? 0 : each * liquid.vapour.mostMgM3);
-  }, 0);
 
 const pacesOf = (
   liquids: readonly Liquid[],

@@ -1,6 +1,7 @@
 import { REFERENCE_MOLAR_VOLUME, mgM3ToPpm } from '../sums/convert.js';
 import type { AirFigures } from './vapour.js';
-import { type Day, ONE, type OfLiquid } from './day.js';
+import type { Day } from './day.js';
+import { ONE, type OfLiquid } from './measure.js';
 
 /** What a day's uses come to at the bench, all liquids together. */
 export interface Levels {
@@ -29,38 +30,46 @@ const CEILING: OfLiquid = ({ ceilingMgM3 }) => 1 / ceilingMgM3;
 const FLAMMABLE: OfLiquid = ({ vapour }) => (vapour.lelMgM3 === undefined ? 0 : 1 / vapour.lelMgM3);
 
 /** All that is measured of a day. */
-export const levelsOf = (day: Day): Levels => {
-  const { value: peakMgM3, atMin: peakAtMin } = day.peak(ONE);
+export const levelsOf = ({ peak, short, long }: Day): Levels => {
+  const { value: peakMgM3, atMin: peakAtMin } = peak.highest(ONE);
   const combined = {
-    longTerm: day.long(LONG_TERM),
-    shortTerm: day.short(SHORT_TERM),
-    ceiling: day.peak(CEILING).value,
+    longTerm: long.highest(LONG_TERM).value,
+    shortTerm: short.highest(SHORT_TERM).value,
+    ceiling: peak.highest(CEILING).value,
   };
   return {
     ...{ peakMgM3, peakAtMin },
-    peakPpm: day.peak(PPM).value,
-    worst15MinMgM3: day.short(ONE),
-    average8hMgM3: day.long(ONE),
+    peakPpm: peak.highest(PPM).value,
+    worst15MinMgM3: short.highest(ONE).value,
+    average8hMgM3: long.highest(ONE).value,
     combined,
     combinedShare: Math.max(combined.longTerm, combined.shortTerm, combined.ceiling),
-    shareOfLel: day.peak(FLAMMABLE).value,
+    shareOfLel: peak.highest(FLAMMABLE).value,
   };
 };
 
-/** A limit of what is planned for: 1 is the most. */
-export type Burden = (day: Day, times?: OfLiquid) => number;
+/** Something that limits a day: what is measured, weighed how, and the most that is planned for. */
+export interface Burden {
+  readonly of: 'peak' | 'short' | 'long';
+  readonly weight: OfLiquid;
+  readonly most: number;
+}
 
-/** All that limits a day: the limits summed over liquids, and fire. `times` as in Day. */
+/** All that limits a day: the limits summed over liquids, and fire. */
 export const burdensOf = (figures: AirFigures): readonly Burden[] => {
   const most = figures['most-share'];
   return [
-    (day, times) => day.short(SHORT_TERM, times) / most,
-    (day, times) => day.long(LONG_TERM, times) / most,
-    (day, times) => day.peak(CEILING, times).value / most,
-    (day, times) => day.peak(FLAMMABLE, times).value / figures['most-share-of-lel'],
+    { of: 'short', weight: SHORT_TERM, most },
+    { of: 'long', weight: LONG_TERM, most },
+    { of: 'peak', weight: CEILING, most },
+    { of: 'peak', weight: FLAMMABLE, most: figures['most-share-of-lel'] },
   ];
 };
 
-/** How much of what is planned for at most is reached, of limits or of fire: 1 is the most. */
-export const burdenOf = (figures: AirFigures, day: Day, times?: OfLiquid): number =>
-  Math.max(...burdensOf(figures).map((burden) => burden(day, times)));
+/** How much of the most that is planned for is reached, by one of the limits: 1 is the most. */
+export const reachedOf = (day: Day, { of, weight, most }: Burden): number =>
+  day[of].highest(weight).value / most;
+
+/** The same by whichever limit is nearest, of limits or of fire. */
+export const burdenOf = (figures: AirFigures, day: Day): number =>
+  Math.max(...burdensOf(figures).map((burden) => reachedOf(day, burden)));

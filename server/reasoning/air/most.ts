@@ -2,10 +2,10 @@ import type { AirRoom } from '../types.js';
 import { sure } from '../book/sure.js';
 import type { AirBook } from './airBook.js';
 import { type Day, type Setting, makeDay } from './day.js';
-import { burdenOf, burdensOf } from './levels.js';
+import { burdensOf, reachedOf } from './levels.js';
 import type { Liquid } from './liquids.js';
 import { zonesOf } from './room.js';
-import { comesDownTo, reaches } from './roots.js';
+import { comesDownTo } from './roots.js';
 
 /** How much of one liquid the air takes. */
 export interface MostMl {
@@ -28,35 +28,22 @@ export const mostMlOf = (book: AirBook, said: Day, setting: Setting): readonly M
       ? liquid
       : { ...liquid, uses: liquid.uses.map((use) => ({ ...use, ml: 1 })) },
   );
-  const day = shown.every((liquid, place) => liquid === liquids[place])
-    ? said
-    : makeDay(book, shown, setting);
+  const isSaid = (each: Liquid): number => Number(liquids.includes(each));
+  const day = shown.every(isSaid) ? said : makeDay(book, shown, setting);
   return liquids.map((liquid, place) => {
     const own = sure(shown[place]);
-    const times = timesUntil((more) =>
-      burdenOf(book.figures, day, (each) =>
-        each === own ? more : Number(each === liquids[shown.indexOf(each)]),
-      ),
+    const times = burdensOf(book.figures).flatMap(
+      ({ of, weight, most }) => day[of].timesUntil(most, own, weight, isSaid) ?? [],
     );
     return {
       liquid,
       saidMl: saidMl(liquid),
-      ml: times === undefined ? undefined : times * saidMl(own),
+      ml: times.length === 0 ? undefined : Math.min(...times) * saidMl(own),
     };
   });
 };
 
 const saidMl = ({ uses }: Liquid): number => uses.reduce((sum, { ml }) => sum + ml, 0);
-
-/** Close enough to the most to be it: what is left is rounding of the sums. */
-const EXACT = 1e-12;
-
-/** How many times until the burden is 1: in proportion, where nothing else is in the air. */
-const timesUntil = (burden: (times: number) => number): number | undefined => {
-  const first = 1 / burden(1);
-  if (!Number.isFinite(first)) return undefined;
-  return Math.abs(burden(first) - 1) <= EXACT ? first : reaches(burden, 1, first);
-};
 
 /** More than any fan of a workshop moves. */
 const MOST_M3_PER_HOUR = 1e6;
@@ -79,13 +66,13 @@ export const fanNeededOf = (
   const now = room.airM3PerHour || room.volumeM3;
   const there = dayAt(now);
   const burdens = burdensOf(book.figures)
-    .map((burden) => ({ burden, reached: burden(there) }))
+    .map((burden) => ({ burden, reached: reachedOf(there, burden) }))
     .sort((a, b) => b.reached - a.reached);
   let needed: number | undefined = 0;
   // Each limit has a flow of its own; the largest keeps them all. The tightest comes first.
   for (const { burden } of burdens) {
-    if (needed > 0 && burden(dayAt(needed)) <= 1) continue;
-    const own = comesDownTo((flow) => burden(dayAt(flow)), 1, now, MOST_M3_PER_HOUR);
+    if (needed > 0 && reachedOf(dayAt(needed), burden) <= 1) continue;
+    const own = comesDownTo((flow) => reachedOf(dayAt(flow), burden), 1, now, MOST_M3_PER_HOUR);
     if (own === undefined) return undefined;
     needed = Math.max(needed, own);
   }

@@ -2,8 +2,6 @@
 
 const MOST_STEPS = 200;
 const CLOSE = 1e-12;
-/** Times that a guess is made four times as large before a function counts as never getting there. */
-const MOST_LEAPS = 20;
 const LEAP = 4;
 
 /**
@@ -29,22 +27,6 @@ export const crossing = (f: (x: number) => number, above: number, below: number)
     [b, fb] = [x, fx];
   }
   return b;
-};
-
-/**
- * Where a function that never falls reaches a level, from a positive guess on; 0 when it is above it
- * at 0 already, undefined when it never gets above.
- */
-export const reaches = (
-  f: (x: number) => number,
-  level: number,
-  guess: number,
-): number | undefined => {
-  if (f(0) > level) return 0;
-  for (let leap = 0, high = guess; leap < MOST_LEAPS; leap += 1, high *= LEAP) {
-    if (f(high) > level) return crossing((x) => f(x) - level, high, 0);
-  }
-  return undefined;
 };
 
 /**

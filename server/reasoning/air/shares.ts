@@ -1,7 +1,8 @@
 import type { AirShare } from '../types.js';
-import { type Day, ONE, type OfLiquid } from './day.js';
+import type { Day } from './day.js';
 import type { AirLimit } from './limits.js';
 import type { Liquid } from './liquids.js';
+import { ONE, type OfLiquid } from './measure.js';
 
 /** Every published limit beside what is expected of it: those that apply first, the lowest of them first. */
 export const sharesOf = (day: Day): readonly AirShare[] =>
@@ -15,11 +16,11 @@ export const sharesOf = (day: Day): readonly AirShare[] =>
 /** Highest mg/m3 of one liquid, as each kind of limit is compared. */
 const levelsOf = (day: Day, liquid: Liquid): Readonly<Record<AirLimit['kind'], number>> => {
   const alone: OfLiquid = (each) => Number(each === liquid);
-  const short = day.short(ONE, alone);
+  const short = day.short.highest(ONE, alone).value;
   return {
-    'long-term': day.long(ONE, alone),
+    'long-term': day.long.highest(ONE, alone).value,
     'short-term': short,
     excursion: short,
-    ceiling: day.peak(ONE, alone).value,
+    ceiling: day.peak.highest(ONE, alone).value,
   };
 };

@@ -19,7 +19,7 @@ export interface Worst {
 /** After so many times the slowest time nothing is left to happen. */
 const TAILS = 40;
 /** Each sample is so many times as far from the last break as the one before. */
-const STRIDE = 3;
+const STRIDE = 5;
 /** Just before a break, where a slope may jump. */
 const BEFORE = 1 - 1e-12;
 
@@ -27,11 +27,12 @@ const sumOver = (
   signal: Signal,
   of: 'near' | 'far' | 'nearSlope' | 'nearSum',
 ): ((min: number) => number) => {
-  const [only] = signal.parts;
-  if (only !== undefined && signal.parts.length === 1) {
-    return (min) => only.weight * only.track[of](min);
-  }
-  return (min) => signal.parts.reduce((sum, { track, weight }) => sum + weight * track[of](min), 0);
+  const { parts } = signal;
+  return (min) => {
+    let sum = 0;
+    for (const { track, weight } of parts) sum += weight * track[of](min);
+    return sum;
+  };
 };
 
 /** Highest value at the bench. */

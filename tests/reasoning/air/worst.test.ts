@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { twoZones } from '../../../server/reasoning/index.js';
 import { expOver2, expOver3 } from '../../../server/reasoning/air/exponentials.js';
-import { comesDownTo, crossing, reaches } from '../../../server/reasoning/air/roots.js';
+import { comesDownTo, crossing } from '../../../server/reasoning/air/roots.js';
 import { makeTrack } from '../../../server/reasoning/air/track.js';
 import {
   type Signal,
@@ -128,12 +128,6 @@ describe('what it is worked out with', () => {
     expect(crossing((x) => x * x - 2, 10, 0)).toBeCloseTo(Math.SQRT2, 11);
     expect(crossing((x) => 1 - x, 0, 1)).toBe(1);
     expect(crossing((x) => (x < 0.3 ? 1 : -1), 0, 1)).toBeCloseTo(0.3, 9);
-  });
-
-  it('finds where a function that rises gets to a level, or that it never does', () => {
-    expect(reaches((x) => x * x, 49, 1)).toBeCloseTo(7, 9);
-    expect(reaches((x) => 5 + x, 3, 1)).toBe(0);
-    expect(reaches((x) => 1 - Math.exp(-x), 2, 1)).toBeUndefined();
   });
 
   it('finds where a function that falls comes down to a level, or that it never does', () => {
