@@ -278,7 +278,7 @@ const BREAKS: readonly Break[] = [
     to: 'lines: [levle]',
     field: 'precautions.rules.every-bench.lines[0]',
     found: '"levle"',
-    accepts: 'a line id (one of 48)',
+    accepts: 'a line id (one of 49)',
   },
   {
     when: 'a level prints a line that is not there',

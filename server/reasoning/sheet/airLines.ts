@@ -13,21 +13,23 @@ export const airLines = (book: Book, air: AirAnswer | undefined): readonly Spoke
   const because = [...(situation === undefined ? [] : [`airing.${situation}`]), ...agents];
   return [
     ...overLines(air, ['airing.most-share', ...because]),
-    ...air.mostMl.flatMap(({ agent, carefulMl }): readonly Spoken[] =>
-      agent === undefined || carefulMl === undefined
+    ...air.mostMl.flatMap(({ agent, carefulMl }) =>
+      // Of what nobody knows no amount is named, as if it were fine.
+      agent === undefined || carefulMl === undefined || !book.agentIndex.has(agent)
         ? []
-        : [
-            {
-              text: SPOKEN.airMost,
-              values: { agent, most: carefulMl },
-              about: agent,
-              because: ['airing.most-share', ...rowsOf(agent)],
-            },
-          ],
+        : [mostLine(agent, carefulMl)],
     ),
     airOutLine(air, ['airing.target-share', ...because]),
   ];
 };
+
+/** Less than a millilitre is none. */
+const mostLine = (agent: string, ml: number): Spoken => ({
+  text: ml < 1 ? SPOKEN.airNone : SPOKEN.airMost,
+  values: { agent, most: ml },
+  about: agent,
+  because: ['airing.most-share', `agent.${agent}`],
+});
 
 const overLines = (air: AirAnswer, because: readonly string[]): readonly Spoken[] => {
   const isOver = air.cautions.some(({ id }) => id === 'over-limit' || id === 'over-lel');

@@ -7,6 +7,7 @@ export const SPOKEN = {
   airOver: 'air-over',
   airNoFan: 'air-no-fan',
   airMost: 'air-most',
+  airNone: 'air-none',
   airOut: 'air-out',
   airNeverClears: 'air-never-clears',
   noGloveHolds: 'gloves-none-hold',

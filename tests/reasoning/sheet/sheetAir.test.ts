@@ -84,6 +84,16 @@ describe('vapour on the sheet', () => {
     );
   });
 
+  it('says none where less than a millilitre is too much, and names no amount of what nobody knows', () => {
+    const uses = [
+      { agent: 'acetone', ml: 20_000 },
+      { agent: 'grey bottle', ml: 5 },
+    ];
+    const lines = linesOf({ volumeM3: 60, air: 'exhaust-fan' }, { uses });
+    expect(lines).toContainEqual(expect.stringMatching(/^No white spirit in this room as it is\./));
+    expect(lines.filter((line) => /grey bottle/.test(line))).toEqual([]);
+  });
+
   it('says so when the room does not clear', () => {
     expect(linesOf({ volumeM3: 60, fanM3PerHour: 0 })).toContainEqual(
       expect.stringContaining('This room does not clear at this airing.'),
