@@ -21,15 +21,8 @@ const ELSEWHERE = 'other';
  * An estimate. Model: two well-mixed zones (M. Nicas, 1996), solved exactly; see docs/air-model.md.
  */
 export const airOf = (book: AirBook, input: AirInput): AirAnswer => {
-  const region = sure(book.regions.get(input.region ?? ELSEWHERE) ?? book.regions.get(ELSEWHERE));
-  const zones = input.zones ?? 2;
-  const room = roomOf(book, input.room, COUNTED, zones);
-  const { liquids, said } = liquidsOf(book, input, region, room.temperatureC);
-  const endMin = Math.max(0, ...input.uses.map((use) => endOf(use, book.figures)));
-  const settingOf = (ends: Ends, drying: number): Setting => {
-    const at = roomOf(book, input.room, ends, zones);
-    return { zones: zonesOf(at), captured: at.captured, drying };
-  };
+  const asked = askedOf(book, input);
+  const { zones, region, room, liquids, said, endMin, settingOf, airOut } = asked;
   const factor = book.figures['evaporation-factor'];
   const dayAt = (ends: Ends, drying: number): Day =>
     makeDay(book, liquids, settingOf(ends, drying));
@@ -40,10 +33,6 @@ export const airOf = (book: AirBook, input: AirInput): AirAnswer => {
   const day = dayAt(COUNTED, 1);
   const worst = endAt(WORST);
   const levels = levelsOf(day);
-  const airOut = (of: Day): number | undefined => {
-    const clear = of.belowFrom(LONG_TERM, book.figures['target-share'], endMin);
-    return clear === undefined ? undefined : clear - endMin;
-  };
   const airOutMin = airOut(day);
   const { horizonMin, series } = seriesOf(book, input, day, {
     ...{ endMin, airOutMin },
@@ -69,6 +58,30 @@ export const airOf = (book: AirBook, input: AirInput): AirAnswer => {
       worstShare: sure(ranges.combinedShare.high),
     }),
   };
+};
+
+/** How long the room must air, alone: minutes from the end of the last use; undefined: never. */
+export const airOutOf = (book: AirBook, input: AirInput): number | undefined => {
+  const { liquids, settingOf, airOut } = askedOf(book, input);
+  return airOut(makeDay(book, liquids, settingOf(COUNTED, 1)));
+};
+
+/** What was asked, resolved against the tables. */
+const askedOf = (book: AirBook, input: AirInput) => {
+  const region = sure(book.regions.get(input.region ?? ELSEWHERE) ?? book.regions.get(ELSEWHERE));
+  const zones = input.zones ?? 2;
+  const room = roomOf(book, input.room, COUNTED, zones);
+  const endMin = Math.max(0, ...input.uses.map((use) => endOf(use, book.figures)));
+  const settingOf = (ends: Ends, drying: number): Setting => {
+    const at = roomOf(book, input.room, ends, zones);
+    return { zones: zonesOf(at), captured: at.captured, drying };
+  };
+  const airOut = (of: Day): number | undefined => {
+    const clear = of.belowFrom(LONG_TERM, book.figures['target-share'], endMin);
+    return clear === undefined ? undefined : clear - endMin;
+  };
+  const found = liquidsOf(book, input, region, room.temperatureC);
+  return { ...found, zones, region, room, endMin, settingOf, airOut };
 };
 
 /** Most of each liquid as counted, beside the same at the worst end of what was guessed. */

@@ -1,10 +1,17 @@
 import type { AirUse } from '../types.js';
 import type { AirBook } from './airBook.js';
 import type { Liquid } from './liquids.js';
-import { type InAir, type Measure, type OfLiquid, makeMean, makePeak } from './measure.js';
+import {
+  type InAir,
+  type Measure,
+  type OfLiquid,
+  makeMean,
+  makePeak,
+  together,
+} from './measure.js';
 import { type Source, makeTrack } from './track.js';
 import type { AirFigures, Vapour } from './vapour.js';
-import { type Signal, belowFrom } from './worst.js';
+import { type Paces, belowFrom } from './worst.js';
 import type { Zones } from './zones.js';
 
 /** A room's air, and how it is counted in this run of the model. */
@@ -38,32 +45,24 @@ export const endOf = (use: AirUse, figures: AirFigures): number =>
 /** Solves a day. Nothing is searched before it is asked for. */
 export const makeDay = (book: AirBook, liquids: readonly Liquid[], setting: Setting): Day => {
   const { figures } = book;
-  const clouds = liquids.map((liquid) => ({
-    liquid,
-    track: makeTrack(
-      setting.zones,
-      liquid.uses.flatMap((use) => sourceOf(use, liquid.vapour, setting, figures)),
-    ),
-  }));
+  const { zones } = setting;
+  const clouds = liquids.map((liquid) => {
+    const sources = liquid.uses.flatMap((use) => sourceOf(use, liquid.vapour, setting, figures));
+    return { liquid, sources, track: makeTrack(zones, sources) };
+  });
   const paces = pacesOf(liquids, setting);
-  const peak = makePeak(clouds, paces);
-  const meanOver = (minutes: number): Measure => makeMean(clouds, paces, minutes, peak);
+  const meanOver = (minutes: number): Measure => makeMean(clouds, { zones, paces }, minutes);
   return {
     clouds,
-    peak,
+    peak: makePeak(clouds, { zones, paces }),
     short: meanOver(figures['short-term-min']),
     long: meanOver(figures['shift-hours'] * MINUTES_IN_HOUR),
-    belowFrom: (weight, level, fromMin) => {
-      const parts = clouds.map(({ liquid, track }) => ({ track, weight: weight(liquid) }));
-      return belowFrom({ ...paces, parts }, level, fromMin);
-    },
+    belowFrom: (weight, level, fromMin) =>
+      belowFrom(together(clouds, zones, weight), paces, level, fromMin),
   };
 };
 
-const pacesOf = (
-  liquids: readonly Liquid[],
-  setting: Setting,
-): Pick<Signal, 'quickest' | 'slowest'> => {
+const pacesOf = (liquids: readonly Liquid[], setting: Setting): Paces => {
   const paces = [
     ...setting.zones.modes.map(({ rate }) => -rate),
     ...liquids.map(({ vapour }) => fadeOf(vapour, setting.drying)),

@@ -1,11 +1,13 @@
 import { sure } from '../book/sure.js';
 import type { Liquid } from './liquids.js';
-import type { Track } from './track.js';
-import { type Signal, type Worst, peakOf, worstMeanOf } from './worst.js';
+import { type Source, type Track, makeTrack } from './track.js';
+import { type Paces, type Worst, peakOf, worstMeanOf } from './worst.js';
+import type { Zones } from './zones.js';
 
 /** A liquid, and what it does in the air of the room. */
 export interface InAir {
   readonly liquid: Liquid;
+  readonly sources: readonly Source[];
   readonly track: Track;
 }
 
@@ -34,66 +36,63 @@ export interface Measure {
   ) => number | undefined;
 }
 
-type Paces = Pick<Signal, 'quickest' | 'slowest'>;
-
-/** A part of a signal: which liquid, and its weight. */
-interface Part extends InAir {
-  readonly place: number;
-  readonly weight: number;
+/** The air that liquids are in. */
+export interface Air {
+  readonly zones: Zones;
+  readonly paces: Paces;
 }
 
 /** The highest level. */
-export const makePeak = (clouds: readonly InAir[], paces: Paces): Measure =>
+export const makePeak = (clouds: readonly InAir[], { zones, paces }: Air): Measure =>
   makeMeasure(
     clouds,
-    (parts) => peakOf({ ...paces, parts }),
-    ({ track }, atMin) => track.near(atMin),
+    zones,
+    (track) => peakOf(track, paces),
+    (track, atMin) => track.near(atMin),
   );
 
-/** The highest mean over a window; `peak` is the highest level of the same liquids. */
+/** The highest mean over a window. */
 export const makeMean = (
   clouds: readonly InAir[],
-  paces: Paces,
+  { zones, paces }: Air,
   windowMin: number,
-  peak: Measure,
-): Measure => {
-  // Together they never stand higher than their own peaks added up.
-  const bound = (parts: readonly Part[]): number =>
-    parts.reduce((sum, { liquid, weight }) => {
-      const own = peak.highest((each) => (each === liquid ? weight : 0));
-      return sum + own.value;
-    }, 0);
-  return makeMeasure(
+): Measure =>
+  makeMeasure(
     clouds,
-    (parts) => worstMeanOf({ ...paces, parts }, windowMin, bound(parts)),
-    ({ track }, atMin) => (track.nearSum(atMin) - track.nearSum(atMin - windowMin)) / windowMin,
+    zones,
+    (track) => worstMeanOf(track, paces, windowMin, peakOf(track, paces).value),
+    (track, atMin) => (track.nearSum(atMin) - track.nearSum(atMin - windowMin)) / windowMin,
   );
-};
+
+/** Liquids as one, each weighed: vapours in one air add up, so their sources do. */
+export const together = (clouds: readonly InAir[], zones: Zones, weight: OfLiquid): Track =>
+  makeTrack(
+    zones,
+    clouds.flatMap(({ liquid, sources }) => {
+      const each = weight(liquid);
+      return sources.map((source) => ({ ...source, mgMin: source.mgMin * each }));
+    }),
+  );
 
 const NOTHING: Worst = { value: 0, atMin: 0 };
 
 const makeMeasure = (
   clouds: readonly InAir[],
-  find: (parts: readonly Part[]) => Worst,
-  levelAt: (cloud: InAir, atMin: number) => number,
+  zones: Zones,
+  find: (track: Track) => Worst,
+  levelAt: (track: Track, atMin: number) => number,
 ): Measure => {
   // Alone in the air, all follows from one milligram: searched once, when it is first asked for.
   const known: Worst[] = [];
-  const alone = ({ weight, ...cloud }: Part): Worst => {
-    const found = (known[cloud.place] ??= find([{ ...cloud, weight: 1 }]));
-    return { value: found.value * weight, atMin: found.atMin };
-  };
   const uncapped = (weight: OfLiquid, times: OfLiquid): Worst => {
-    const parts = clouds
-      .map((cloud, place) => ({
-        ...cloud,
-        place,
-        weight: weight(cloud.liquid) * times(cloud.liquid),
-      }))
-      .filter((part) => part.weight > 0);
-    if (parts.length > 1) return find(parts);
-    const [only] = parts;
-    return only === undefined ? NOTHING : alone(only);
+    const weighed: OfLiquid = (liquid) => weight(liquid) * times(liquid);
+    const places = [...clouds.keys()].filter((place) => weighed(sure(clouds[place]).liquid) > 0);
+    const [only, ...others] = places;
+    if (only === undefined) return NOTHING;
+    if (others.length > 0) return find(together(clouds, zones, weighed));
+    const { liquid, track } = sure(clouds[only]);
+    const { value, atMin } = (known[only] ??= find(track));
+    return { value: value * weighed(liquid), atMin };
   };
   return {
     highest: (weight, times = ONE) => {
@@ -105,7 +104,7 @@ const makeMeasure = (
       if (mostOf(clouds, weight) <= level) return undefined;
       return steppedUntil(level, (own) => {
         const worst = uncapped(weight, (each) => (each === liquid ? own : times(each)));
-        return { ...worst, per: levelAt(cloud, worst.atMin) * weight(liquid) };
+        return { ...worst, per: levelAt(cloud.track, worst.atMin) * weight(liquid) };
       });
     },
   };

@@ -2,8 +2,9 @@ import type { AirRoom } from '../types.js';
 import { sure } from '../book/sure.js';
 import type { AirBook } from './airBook.js';
 import { type Day, type Setting, makeDay } from './day.js';
-import { burdensOf, reachedOf } from './levels.js';
+import { type Burden, burdensOf, reachedOf } from './levels.js';
 import type { Liquid } from './liquids.js';
+import type { OfLiquid } from './measure.js';
 import { zonesOf } from './room.js';
 import { comesDownTo } from './roots.js';
 
@@ -30,18 +31,27 @@ export const mostMlOf = (book: AirBook, said: Day, setting: Setting): readonly M
   );
   const isSaid = (each: Liquid): number => Number(liquids.includes(each));
   const day = shown.every(isSaid) ? said : makeDay(book, shown, setting);
+  const burdens = tightestFirst(book, day);
   return liquids.map((liquid, place) => {
     const own = sure(shown[place]);
-    const times = burdensOf(book.figures).flatMap(
-      ({ of, weight, most }) => day[of].timesUntil(most, own, weight, isSaid) ?? [],
-    );
-    return {
-      liquid,
-      saidMl: saidMl(liquid),
-      ml: times.length === 0 ? undefined : Math.min(...times) * saidMl(own),
-    };
+    let times = Infinity;
+    for (const { of, weight, most } of burdens) {
+      const found = times;
+      const withFound: OfLiquid = (each) => (each === own ? found : isSaid(each));
+      if (found < Infinity && day[of].highest(weight, withFound).value <= most) continue;
+      times = Math.min(found, day[of].timesUntil(most, own, weight, isSaid) ?? Infinity);
+    }
+    const ml = times < Infinity ? times * saidMl(own) : undefined;
+    return { liquid, saidMl: saidMl(liquid), ml };
   });
 };
+
+/** All that limits a day, what is nearest to its most before the others. */
+const tightestFirst = (book: AirBook, day: Day): readonly Burden[] =>
+  burdensOf(book.figures)
+    .map((burden) => ({ burden, reached: reachedOf(day, burden) }))
+    .sort((a, b) => b.reached - a.reached)
+    .map(({ burden }) => burden);
 
 const saidMl = ({ uses }: Liquid): number => uses.reduce((sum, { ml }) => sum + ml, 0);
 
@@ -64,13 +74,9 @@ export const fanNeededOf = (
       drying: 1,
     });
   const now = room.airM3PerHour || room.volumeM3;
-  const there = dayAt(now);
-  const burdens = burdensOf(book.figures)
-    .map((burden) => ({ burden, reached: reachedOf(there, burden) }))
-    .sort((a, b) => b.reached - a.reached);
   let needed: number | undefined = 0;
-  // Each limit has a flow of its own; the largest keeps them all. The tightest comes first.
-  for (const { burden } of burdens) {
+  // Each limit has a flow of its own; the largest keeps them all.
+  for (const burden of tightestFirst(book, dayAt(now))) {
     if (needed > 0 && reachedOf(dayAt(needed), burden) <= 1) continue;
     const own = comesDownTo((flow) => reachedOf(dayAt(flow), burden), 1, now, MOST_M3_PER_HOUR);
     if (own === undefined) return undefined;

@@ -2,10 +2,8 @@ import { sure } from '../book/sure.js';
 import { crossing } from './roots.js';
 import type { Track } from './track.js';
 
-/** Levels of several substances added up, each with a weight (1 for mg/m3, 1/limit for a share). */
-export interface Signal {
-  readonly parts: readonly { readonly track: Track; readonly weight: number }[];
-  /** Fastest and slowest thing that happens in it, per minute; the slowest is never 0. */
+/** How quickly things happen in the air of a room, per minute; the slowest is never 0. */
+export interface Paces {
   readonly quickest: number;
   readonly slowest: number;
 }
@@ -23,58 +21,47 @@ const STRIDE = 5;
 /** Just before a break, where a slope may jump. */
 const BEFORE = 1 - 1e-12;
 
-const sumOver = (
-  signal: Signal,
-  of: 'near' | 'far' | 'nearSlope' | 'nearSum',
-): ((min: number) => number) => {
-  const { parts } = signal;
-  return (min) => {
-    let sum = 0;
-    for (const { track, weight } of parts) sum += weight * track[of](min);
-    return sum;
-  };
-};
+/** Highest level at the bench. */
+export const peakOf = ({ near, nearSlope, breaks }: Track, paces: Paces): Worst =>
+  highest({ value: near, slope: nearSlope, steepest: Infinity, breaks }, paces);
 
-/** Highest value at the bench. */
-export const peakOf = (signal: Signal): Worst =>
-  highest({
-    value: sumOver(signal, 'near'),
-    slope: sumOver(signal, 'nearSlope'),
-    steepest: Infinity,
-    breaks: breaksOf(signal),
-    signal,
-  });
+/**
+ * Highest mean at the bench over any window of so many minutes; clean air before the beginning.
+ * `peak` is the highest level.
+ */
+export const worstMeanOf = (
+  { near, nearSum, breaks }: Track,
+  paces: Paces,
+  windowMin: number,
+  peak: number,
+): Worst =>
+  highest(
+    {
+      value: (min) => (nearSum(min) - nearSum(min - windowMin)) / windowMin,
+      slope: (min) => near(min) - near(min - windowMin),
+      steepest: peak / windowMin,
+      breaks: [...new Set([...breaks, ...breaks.map((min) => min + windowMin)])].sort(
+        (a, b) => a - b,
+      ),
+    },
+    paces,
+  );
 
-/** Highest mean at the bench over any window of so many minutes; clean air before the beginning. */
-export const worstMeanOf = (signal: Signal, windowMin: number, peak: number): Worst => {
-  const near = sumOver(signal, 'near');
-  const sum = sumOver(signal, 'nearSum');
-  const breaks = breaksOf(signal);
-  return highest({
-    value: (min) => (sum(min) - sum(min - windowMin)) / windowMin,
-    slope: (min) => near(min) - near(min - windowMin),
-    steepest: peak / windowMin,
-    breaks: [...new Set([...breaks, ...breaks.map((min) => min + windowMin)])].sort(
-      (a, b) => a - b,
-    ),
-    signal,
-  });
-};
-
-/** From when on the signal at the bench stays at or below a level; undefined: never. */
-export const belowFrom = (signal: Signal, level: number, fromMin: number): number | undefined => {
-  const near = sumOver(signal, 'near');
+/** From when on the level at the bench stays at or below another; undefined: never. */
+export const belowFrom = (
+  { near, breaks }: Track,
+  paces: Paces,
+  level: number,
+  fromMin: number,
+): number | undefined => {
   const excess = (min: number): number => near(min) - level;
-  const start = Math.max(fromMin, ...breaksOf(signal));
-  const times = samples(start, start + TAILS / signal.slowest, signal.quickest);
+  const start = Math.max(fromMin, ...breaks);
+  const times = samples(start, start + TAILS / paces.slowest, paces.quickest);
   const last = times.findLastIndex((min) => excess(min) > 0);
   if (last < 0) return fromMin;
   const [over, under] = [times[last], times[last + 1]];
   return over === undefined || under === undefined ? undefined : crossing(excess, over, under);
 };
-
-const breaksOf = (signal: Signal): readonly number[] =>
-  [...new Set(signal.parts.flatMap(({ track }) => track.breaks))].sort((a, b) => a - b);
 
 /** Something whose highest is sought: smooth between breaks, 0 before them. */
 interface Hill {
@@ -84,11 +71,10 @@ interface Hill {
   /** The value never rises or falls by more than this in a minute. */
   readonly steepest: number;
   readonly breaks: readonly number[];
-  readonly signal: Signal;
 }
 
 /** The highest: at a break, or between two where the slope turns. Stretches too low are passed by. */
-const highest = ({ value, slope, steepest, breaks, signal }: Hill): Worst => {
+const highest = ({ value, slope, steepest, breaks }: Hill, paces: Paces): Worst => {
   let worst: Worst = { value: 0, atMin: breaks[0] ?? 0 };
   const meet = (atMin: number, found: number): void => {
     if (found > worst.value) worst = { value: found, atMin };
@@ -99,10 +85,10 @@ const highest = ({ value, slope, steepest, breaks, signal }: Hill): Worst => {
   });
   for (const [index, from] of breaks.entries()) {
     const next = breaks[index + 1];
-    const to = next ?? from + TAILS / signal.slowest;
+    const to = next ?? from + TAILS / paces.slowest;
     const reach = (sure(tops[index]) + (tops[index + 1] ?? 0) + (to - from) * steepest) / 2;
     if (next !== undefined && reach <= worst.value) continue;
-    const times = samples(from, to, signal.quickest);
+    const times = samples(from, to, paces.quickest);
     let isRising = slope(from) > 0;
     for (let at = 1; at < times.length; at += 1) {
       const [before = from, now = to] = [times[at - 1], times[at]];

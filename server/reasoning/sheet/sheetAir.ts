@@ -1,5 +1,5 @@
-import type { AirAnswer, AirUse, Amounts, Bench } from '../types.js';
-import { airOf } from '../air/airOf.js';
+import type { AirAnswer, AirInput, AirUse, Amounts, Bench } from '../types.js';
+import { airOf, airOutOf } from '../air/airOf.js';
 import { volumeOf } from '../air/room.js';
 import type { Book } from '../book/book.js';
 import { sure } from '../book/sure.js';
@@ -16,10 +16,31 @@ export const sheetAir = (
   amounts: Amounts,
   hazards: readonly AgentHazard[],
 ): AirAnswer | undefined => {
+  const asked = askedOf(book, bench, amounts, hazards);
+  return asked && airOf(book.air, asked);
+};
+
+/** How long the room must air after that bench, minutes: 0 where nothing is to be aired out. */
+export const sheetAirOut = (
+  book: Book,
+  bench: Bench,
+  amounts: Amounts,
+  hazards: readonly AgentHazard[],
+): number | undefined => {
+  const asked = askedOf(book, bench, amounts, hazards);
+  return asked === undefined ? 0 : airOutOf(book.air, asked);
+};
+
+const askedOf = (
+  book: Book,
+  bench: Bench,
+  amounts: Amounts,
+  hazards: readonly AgentHazard[],
+): AirInput | undefined => {
   const { room, region, bottles } = bench;
   if (room === undefined || volumeOf(room) === undefined) return undefined;
   const uses = usesOf(book, bench, amounts, hazards);
-  return uses.length === 0 ? undefined : airOf(book.air, { region, room, bottles, uses });
+  return uses.length === 0 ? undefined : { region, room, bottles, uses };
 };
 
 const usesOf = (

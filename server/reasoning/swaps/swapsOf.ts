@@ -3,7 +3,7 @@ import type { Book } from '../book/book.js';
 import { sure } from '../book/sure.js';
 import { amountsOf } from '../sheet/amountsOf.js';
 import { type Assessment, assess } from '../sheet/assess.js';
-import { sheetAir } from '../sheet/sheetAir.js';
+import { sheetAirOut } from '../sheet/sheetAir.js';
 
 const SHOWN = 2;
 
@@ -88,9 +88,8 @@ const vapourSpared = (
   });
   const before = air?.airOutMin;
   if (before === undefined) return { sparesMl };
-  const aired = sheetAir(book, changed, then, after.hazards);
   // The same air: a room that clears now clears then.
-  const spared = before - (aired === undefined ? 0 : sure(aired.airOutMin));
+  const spared = before - sure(sheetAirOut(book, changed, then, after.hazards));
   return { sparesMl, ...(spared > 0 ? { sparesAirOutMin: spared } : {}) };
 };
 

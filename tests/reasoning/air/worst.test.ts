@@ -3,19 +3,14 @@ import { describe, expect, it } from 'vitest';
 import { twoZones } from '../../../server/reasoning/index.js';
 import { expOver2, expOver3 } from '../../../server/reasoning/air/exponentials.js';
 import { comesDownTo, crossing } from '../../../server/reasoning/air/roots.js';
-import { makeTrack } from '../../../server/reasoning/air/track.js';
-import {
-  type Signal,
-  belowFrom,
-  peakOf,
-  worstMeanOf,
-} from '../../../server/reasoning/air/worst.js';
+import { type Track, makeTrack } from '../../../server/reasoning/air/track.js';
+import { type Paces, belowFrom, peakOf, worstMeanOf } from '../../../server/reasoning/air/worst.js';
 import { runs } from '../../support/arbitraries.js';
 
 const between = (min: number, max: number): fc.Arbitrary<number> =>
   fc.double({ min, max, noNaN: true });
 
-const aSignal: fc.Arbitrary<Signal> = fc
+const aDay: fc.Arbitrary<{ readonly track: Track; readonly paces: Paces }> = fc
   .record({
     airM3PerMin: between(0.05, 20),
     farM3: between(10, 200),
@@ -39,26 +34,19 @@ const aSignal: fc.Arbitrary<Signal> = fc
   .map(({ airM3PerMin, farM3, tracks }) => {
     const zones = twoZones({ airM3PerMin, exchangeM3PerMin: 9.4, nearM3: 2.1, farM3 });
     const paces = [...zones.modes.map(({ rate }) => -rate), ...tracks.map(({ fade }) => fade)];
-    return {
-      quickest: Math.max(...paces),
-      slowest: Math.min(...paces),
-      parts: tracks.map(({ weight, fade, uses }) => ({
-        weight,
-        track: makeTrack(
-          zones,
-          uses.map(({ fromMin, lasts, mgMin, isSteady }) => ({
-            fromMin,
-            toMin: isSteady ? fromMin + Math.min(lasts, 60) : fromMin + lasts,
-            mgMin,
-            fadePerMin: isSteady ? 0 : fade,
-          })),
-        ),
+    const sources = tracks.flatMap(({ weight, fade, uses }) =>
+      uses.map(({ fromMin, lasts, mgMin, isSteady }) => ({
+        fromMin,
+        toMin: isSteady ? fromMin + Math.min(lasts, 60) : fromMin + lasts,
+        mgMin: mgMin * weight,
+        fadePerMin: isSteady ? 0 : fade,
       })),
+    );
+    return {
+      track: makeTrack(zones, sources),
+      paces: { quickest: Math.max(...paces), slowest: Math.min(...paces) },
     };
   });
-
-const at = (signal: Signal, of: 'near' | 'nearSum', min: number): number =>
-  signal.parts.reduce((sum, { track, weight }) => sum + weight * track[of](min), 0);
 
 const LAST = 900;
 const scanned = (value: (min: number) => number): number => {
@@ -71,10 +59,10 @@ const HAIR = 1 - 1e-9;
 describe('the highest at the bench', () => {
   it('is never below what a scan of every quarter minute finds, and stands at its time', () => {
     fc.assert(
-      fc.property(aSignal, (signal) => {
-        const { value, atMin } = peakOf(signal);
-        expect(value).toBeGreaterThanOrEqual(scanned((min) => at(signal, 'near', min)) * HAIR);
-        expect(at(signal, 'near', atMin)).toBeCloseTo(value, 9);
+      fc.property(aDay, ({ track, paces }) => {
+        const { value, atMin } = peakOf(track, paces);
+        expect(value).toBeGreaterThanOrEqual(scanned((min) => track.near(min)) * HAIR);
+        expect(track.near(atMin)).toBeCloseTo(value, 9);
       }),
       runs(100),
     );
@@ -82,10 +70,10 @@ describe('the highest at the bench', () => {
 
   it('over a quarter of an hour and a day is never below a scan either', () => {
     fc.assert(
-      fc.property(aSignal, fc.constantFrom(15, 480), (signal, window) => {
+      fc.property(aDay, fc.constantFrom(15, 480), ({ track, paces }, window) => {
         const mean = (min: number): number =>
-          (at(signal, 'nearSum', min) - at(signal, 'nearSum', min - window)) / window;
-        const { value, atMin } = worstMeanOf(signal, window, peakOf(signal).value);
+          (track.nearSum(min) - track.nearSum(min - window)) / window;
+        const { value, atMin } = worstMeanOf(track, paces, window, peakOf(track, paces).value);
         expect(value).toBeGreaterThanOrEqual(scanned(mean) * HAIR);
         expect(mean(atMin)).toBeCloseTo(value, 9);
       }),
@@ -95,13 +83,13 @@ describe('the highest at the bench', () => {
 
   it('stays below a level from when it says on, and not before', () => {
     fc.assert(
-      fc.property(aSignal, between(0.02, 0.9), (signal, share) => {
-        const level = peakOf(signal).value * share;
-        const from = belowFrom(signal, level, 300) ?? Number.NaN;
+      fc.property(aDay, between(0.02, 0.9), ({ track, paces }, share) => {
+        const level = peakOf(track, paces).value * share;
+        const from = belowFrom(track, paces, level, 300) ?? Number.NaN;
         for (let min = from; min < from + LAST; min += 1) {
-          expect(at(signal, 'near', min)).toBeLessThanOrEqual(level * (1 + 1e-6));
+          expect(track.near(min)).toBeLessThanOrEqual(level * (1 + 1e-6));
         }
-        if (from > 300) expect(at(signal, 'near', from - 0.01)).toBeGreaterThan(level * HAIR);
+        if (from > 300) expect(track.near(from - 0.01)).toBeGreaterThan(level * HAIR);
       }),
       runs(100),
     );
