@@ -8,7 +8,13 @@ export default defineConfig({
     projects: [
       {
         extends: true,
-        test: { name: 'unit', include: ['tests/**/*.test.ts'], exclude: [browserTests] },
+        test: {
+          name: 'unit',
+          include: ['tests/**/*.test.ts'],
+          exclude: [browserTests],
+          // Walking every bench takes seconds, more on a busy machine; speed is for `npm run bench`.
+          testTimeout: 30_000,
+        },
       },
       {
         extends: true,
