@@ -47,7 +47,8 @@ const sheetOf = (book: Book, bench: Bench): Sheet => {
   const thickness = gloveHeight === 0 ? 'thin' : 'thick';
   const materials = glovesBySheet ? [] : glovesThatHold(book.catalogue.gloves, agents, thickness);
   const amounts = amountsOf(book, assessed);
-  const air = sheetAir(book, bench, amounts, assessed.hazards);
+  const asked = sheetAir(book, bench, amounts, assessed.hazards);
+  const air = asked && airOf(book.air, asked);
   const findings = {
     bench,
     levels,

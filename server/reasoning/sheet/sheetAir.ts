@@ -1,37 +1,15 @@
-import type { AirAnswer, AirInput, AirUse, Amounts, Bench } from '../types.js';
-import { airOf, airOutOf } from '../air/airOf.js';
+import type { AirInput, AirUse, Amounts, Bench } from '../types.js';
 import { volumeOf } from '../air/room.js';
 import type { Book } from '../book/book.js';
 import { sure } from '../book/sure.js';
 import type { AgentHazard } from '../hazard/agentHazard.js';
 
 /**
- * The vapour of a bench in its room, from the millilitres that its routes take at most and those that
- * were said to be in use (the larger, where both are known). Undefined where nobody said how large
- * the room is, or nothing gives off vapour.
+ * What is asked about the air of a bench in its room: the millilitres that its routes take at most
+ * and those that were said to be in use (the larger, where both are known). Undefined where nobody
+ * said how large the room is, or nothing gives off vapour.
  */
 export const sheetAir = (
-  book: Book,
-  bench: Bench,
-  amounts: Amounts,
-  hazards: readonly AgentHazard[],
-): AirAnswer | undefined => {
-  const asked = askedOf(book, bench, amounts, hazards);
-  return asked && airOf(book.air, asked);
-};
-
-/** How long the room must air after that bench, minutes: 0 where nothing is to be aired out. */
-export const sheetAirOut = (
-  book: Book,
-  bench: Bench,
-  amounts: Amounts,
-  hazards: readonly AgentHazard[],
-): number | undefined => {
-  const asked = askedOf(book, bench, amounts, hazards);
-  return asked === undefined ? 0 : airOutOf(book.air, asked);
-};
-
-const askedOf = (
   book: Book,
   bench: Bench,
   amounts: Amounts,

@@ -1,9 +1,10 @@
 import { type AirAnswer, type Bench, type Mix, SCALES, type Swap } from '../types.js';
+import { airOutOf } from '../air/airOf.js';
 import type { Book } from '../book/book.js';
 import { sure } from '../book/sure.js';
 import { amountsOf } from '../sheet/amountsOf.js';
 import { type Assessment, assess } from '../sheet/assess.js';
-import { sheetAirOut } from '../sheet/sheetAir.js';
+import { sheetAir } from '../sheet/sheetAir.js';
 
 const SHOWN = 2;
 
@@ -88,8 +89,9 @@ const vapourSpared = (
   });
   const before = air?.airOutMin;
   if (before === undefined) return { sparesMl };
+  const asked = sheetAir(book, changed, then, after.hazards);
   // The same air: a room that clears now clears then.
-  const spared = before - sure(sheetAirOut(book, changed, then, after.hazards));
+  const spared = before - (asked === undefined ? 0 : sure(airOutOf(book.air, asked)));
   return { sparesMl, ...(spared > 0 ? { sparesAirOutMin: spared } : {}) };
 };
 
