@@ -37,7 +37,10 @@ export const limitsOf = (
     ...own,
   ];
   const here = new Set([region.id, ...(region.limitsOf ?? [])]);
-  const hasOwn = printed.some((limit) => limit.kind === 'long-term' && here.has(limit.region));
+  // By the table: what a bottle says never makes the limits of other places stop counting.
+  const hasOwn = substance.limits.some(
+    (limit) => limit.kind === 'long-term' && here.has(limit.region),
+  );
   const applies = (limit: Limit): boolean => !hasOwn || here.has(limit.region);
   const found = printed.flatMap((limit) => counted(substance, limit, applies(limit), rules));
   return [...found, ...excursions(found, rules)].sort(

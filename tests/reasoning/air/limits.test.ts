@@ -154,6 +154,14 @@ describe('limits beside an estimate', () => {
     const both = spirit([{ ...sds, limitMgM3: 3000 }, sds]);
     expect(longOf(both).length).toBeGreaterThan(1);
     expect(longOf(both)[0]?.limitMgM3).toBe(350);
+    // Where the region has none of its own, one bottle does not silence the limits of other places.
+    const elsewhere = reasoner.air({
+      region: 'nz',
+      room: { volumeM3: 60 },
+      uses: [{ agent: 'white-spirit', ml: 10 }],
+      bottles: [{ ...sds, limitMgM3: 3000 }, sds],
+    });
+    expect(longOf(elsewhere)[0]?.limitMgM3).toBe(116);
     expect(
       longOf(spirit([{ agent: 'acetone', sdsDate: '2026-02-14', limitMgM3: 1 }]))[0]?.limitMgM3,
     ).toBe(350);
